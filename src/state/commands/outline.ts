@@ -1,0 +1,168 @@
+import type { Corner, Room, SurfaceFacts, Wall } from '#analysis/room.ts'
+import { validateOutline } from '#geometry/inset/insetRoom.ts'
+import { outlineArea } from '#geometry/outline.ts'
+import type { Point } from '#geometry/polygon.ts'
+import type { Command, Refusal } from '#state/command.ts'
+import { editRoom, freeId } from '#state/commands/edit.ts'
+import type { Millimetres } from '#units/quantity.ts'
+import { fail, ok, type Result } from '#units/result.ts'
+
+/** What a wall says about itself until the user says better. */
+const NEW_SURFACE: Omit<SurfaceFacts, 'id'> = {
+  existing: 'stud-2x4-osb-siding',
+  farSide: 'outdoors',
+  measuredTo: 'finished-face',
+  lining: { thicknessMm: 12.7, neededForFire: 'unknown' },
+  outOfTrueMm: 0,
+}
+
+/** Replaces the outline by one just drawn; the walls are new and carry the first wall's facts where there was one. */
+export function drawOutline(roomId: string, points: readonly Point[]): Command {
+  return {
+    label: 'draw the outline',
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const drawn = outlineArea(points) < 0 ? [...points].reverse() : points
+        const taken = [...room.corners, ...room.walls].map((part) => part.id)
+        const corners: Corner[] = []
+        for (const [xMm, yMm] of drawn) corners.push({ id: nextId('corner', taken), xMm, yMm })
+        const facts = room.walls[0] ?? NEW_SURFACE
+        const walls: Wall[] = corners.map((corner, i) => ({
+          existing: facts.existing,
+          farSide: facts.farSide,
+          measuredTo: facts.measuredTo,
+          lining: facts.lining,
+          outOfTrueMm: 0,
+          id: nextId('wall', taken),
+          from: corner.id,
+          to: corners[(i + 1) % corners.length]?.id ?? corner.id,
+        }))
+        return checked({ ...room, corners, walls, openings: [], obstacles: [], drops: [] })
+      }),
+  }
+}
+
+/** Starts the outline from width (along x) and length (along y). */
+export function startRectangle(roomId: string, width: Millimetres, length: Millimetres): Command {
+  const refused = positive('The width', width) ?? positive('The length', length)
+  const draw = drawOutline(roomId, [
+    [0, 0],
+    [width, 0],
+    [width, length],
+    [0, length],
+  ])
+  return { label: 'start from width and length', apply: (project) => (refused ? fail(refused) : draw.apply(project)) }
+}
+
+/** Moves one corner to a place in the plan. */
+export function moveCorner(roomId: string, cornerId: string, xMm: Millimetres, yMm: Millimetres): Command {
+  return {
+    label: 'move corner',
+    apply: (project) =>
+      editRoom(project, roomId, (room) =>
+        checked(withCorners(room, (corner) => (corner.id === cornerId ? { ...corner, xMm, yMm } : corner))),
+      ),
+  }
+}
+
+/** Puts a new corner on a wall, at a distance from the wall's first corner; the new wall copies the old one's facts. */
+export function insertCorner(roomId: string, wallId: string, along: Millimetres): Command {
+  return {
+    label: 'insert corner',
+    apply: (project) => editRoom(project, roomId, (room) => splitWall(room, wallId, along)),
+  }
+}
+
+function splitWall(room: Room, wallId: string, along: Millimetres): Result<Room, Refusal> {
+  const index = room.walls.findIndex((wall) => wall.id === wallId)
+  const wall = room.walls[index]
+  const start = room.corners[index]
+  const end = room.corners[(index + 1) % room.corners.length]
+  if (!wall || !start || !end) return fail({ code: 'no-wall', message: `There is no wall "${wallId}" in this room.` })
+  const length = Math.hypot(end.xMm - start.xMm, end.yMm - start.yMm)
+  if (!(along > 0 && along < length)) {
+    return fail({ code: 'off-wall', message: `Wall ${index + 1}: a new corner has to lie between its two ends.` })
+  }
+  const share = along / length
+  const taken = [...room.corners, ...room.walls].map((part) => part.id)
+  const corner: Corner = {
+    id: nextId('corner', taken),
+    xMm: start.xMm + share * (end.xMm - start.xMm),
+    yMm: start.yMm + share * (end.yMm - start.yMm),
+  }
+  const second: Wall = { ...wall, id: nextId('wall', taken), from: corner.id }
+  return checked({
+    ...room,
+    corners: room.corners.toSpliced(index + 1, 0, corner),
+    walls: room.walls.toSpliced(index, 1, { ...wall, to: corner.id }, second),
+    openings: room.openings.map((opening) =>
+      opening.wall === wallId && opening.fromMm >= along
+        ? { ...opening, wall: second.id, fromMm: opening.fromMm - along }
+        : opening,
+    ),
+  })
+}
+
+/** Takes a corner out; the wall before it runs on to the next corner. */
+export function deleteCorner(roomId: string, cornerId: string): Command {
+  return {
+    label: 'delete corner',
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const index = room.corners.findIndex((corner) => corner.id === cornerId)
+        if (index < 0) return fail({ code: 'no-corner', message: `There is no corner "${cornerId}" in this room.` })
+        if (room.corners.length <= 3) {
+          return fail({ code: 'too-few-corners', message: 'A room needs at least three corners; this one stays.' })
+        }
+        return checked(removeCornerAt(room, index))
+      }),
+  }
+}
+
+function removeCornerAt(room: Room, index: number): Room {
+  const corners = room.corners.toSpliced(index, 1)
+  const gone = room.walls[index]
+  const kept = room.walls.toSpliced(index, 1)
+  const walls = kept.map((wall, i) => ({
+    ...wall,
+    from: corners[i]?.id ?? wall.from,
+    to: corners[(i + 1) % corners.length]?.id ?? wall.to,
+  }))
+  return { ...room, corners, walls, openings: room.openings.filter((opening) => opening.wall !== gone?.id) }
+}
+
+/** Sets the clear height of the room: floor to what the tape touched. */
+export function setRoomHeight(roomId: string, heightMm: Millimetres): Command {
+  return {
+    label: 'set the height',
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const refused = positive('The height', heightMm)
+        if (refused) return fail(refused)
+        const point = room.heights[0] ?? { id: freeId('height', []), xMm: 0, yMm: 0, heightMm }
+        return ok({ ...room, heights: [{ ...point, heightMm }] })
+      }),
+  }
+}
+
+/** A room whose outline has been looked at: refused, with a sentence, where it crosses itself or holds nothing. */
+export function checked(room: Room): Result<Room, Refusal> {
+  const refusal = validateOutline(room.corners.map((corner) => [corner.xMm, corner.yMm] as const))
+  return refusal ? fail({ code: refusal.code, message: refusal.message }) : ok(room)
+}
+
+/** A refusal where a typed size is not a positive number. */
+export function positive(what: string, size: number): Refusal | null {
+  if (Number.isFinite(size) && size > 0) return null
+  return { code: 'not-positive', message: `${what} has to be more than 0; the drawing was kept as it was.` }
+}
+
+export function withCorners(room: Room, change: (corner: Corner, index: number) => Corner): Room {
+  return { ...room, corners: room.corners.map(change) }
+}
+
+function nextId(prefix: string, taken: string[]): string {
+  const id = freeId(prefix, taken)
+  taken.push(id)
+  return id
+}

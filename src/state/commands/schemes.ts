@@ -1,0 +1,88 @@
+import type { Scheme } from '#analysis/scheme.ts'
+import type { Project } from '#project/project.ts'
+import type { Command, Refusal } from '#state/command.ts'
+import { freeId } from '#state/commands/edit.ts'
+import { fail, ok, type Result } from '#units/result.ts'
+
+/** Adds a scheme as a copy of another; it stands last. */
+export function copyScheme(schemeId: string, name: string): Command {
+  return {
+    label: 'add scheme',
+    apply: (project) =>
+      withScheme(project, schemeId, (scheme) => {
+        const refused = badName(project, name, null)
+        if (refused) return fail(refused)
+        const id = freeId(
+          'scheme',
+          project.schemes.map((other) => other.id),
+        )
+        return ok({ ...project, schemes: [...project.schemes, { ...scheme, id, name: name.trim() }] })
+      }),
+  }
+}
+
+export function renameScheme(schemeId: string, name: string): Command {
+  return {
+    label: 'rename scheme',
+    apply: (project) =>
+      withScheme(project, schemeId, (scheme, index) => {
+        const refused = badName(project, name, schemeId)
+        if (refused) return fail(refused)
+        return ok({ ...project, schemes: project.schemes.with(index, { ...scheme, name: name.trim() }) })
+      }),
+  }
+}
+
+export function deleteScheme(schemeId: string): Command {
+  return {
+    label: 'delete scheme',
+    apply: (project) =>
+      withScheme(project, schemeId, (_, index) => {
+        if (project.schemes.length === 1) {
+          return fail({ code: 'last-scheme', message: 'A project keeps at least one scheme; this one stays.' })
+        }
+        const proposal = project.proposal === schemeId ? null : project.proposal
+        return ok({ ...project, proposal, schemes: project.schemes.toSpliced(index, 1) })
+      }),
+  }
+}
+
+/** Puts one scheme forward to the client; null: none. */
+export function proposeScheme(schemeId: string | null): Command {
+  return { label: 'put forward', apply: (project) => ok({ ...project, proposal: schemeId }) }
+}
+
+/** The letter a scheme is told apart by: A, B, C ... */
+export function schemeLetter(index: number): string {
+  return String.fromCharCode(65 + (index % 26))
+}
+
+/** A name for a new scheme: the next letter and what it was copied from. */
+export function copyName(project: Project, scheme: Scheme): string {
+  const letter = schemeLetter(project.schemes.length)
+  const plain = scheme.name.replace(/^[A-Z]\d? /, '')
+  const wanted = `${letter} ${plain}, changed`
+  let name = wanted
+  for (let n = 2; project.schemes.some((other) => other.name === name); n += 1) name = `${wanted} ${n}`
+  return name
+}
+
+function badName(project: Project, name: string, ownId: string | null): Refusal | null {
+  const wanted = name.trim()
+  if (wanted === '') return { code: 'no-name', message: 'A scheme needs a name.' }
+  if (project.schemes.some((other) => other.id !== ownId && other.name === wanted)) {
+    return { code: 'name-taken', message: `There is already a scheme called "${wanted}"; give this one another name.` }
+  }
+  return null
+}
+
+function withScheme(
+  project: Project,
+  schemeId: string,
+  change: (scheme: Scheme, index: number) => Result<Project, Refusal>,
+): Result<Project, Refusal> {
+  const index = project.schemes.findIndex((scheme) => scheme.id === schemeId)
+  const scheme = project.schemes[index]
+  if (!scheme) return fail({ code: 'no-scheme', message: `There is no scheme "${schemeId}" in this project.` })
+  return change(scheme, index)
+}

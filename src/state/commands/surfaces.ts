@@ -1,0 +1,80 @@
+import type { Room, SurfaceFacts } from '#analysis/room.ts'
+import { type Choice, choiceFor, type Scheme } from '#analysis/scheme.ts'
+import { AS_IS, type Assembly } from '#assemblies/assembly.ts'
+import type { Project } from '#project/project.ts'
+import type { Command, Refusal } from '#state/command.ts'
+import { editRoom } from '#state/commands/edit.ts'
+import { fail, ok, type Result } from '#units/result.ts'
+
+/** What can be said of a surface as it stands. */
+export type FactsPatch = Partial<Omit<SurfaceFacts, 'id'>>
+
+/** Says what one or several surfaces are made of, what is behind them and what was measured. */
+export function describeSurfaces(roomId: string, surfaceIds: readonly string[], patch: FactsPatch): Command {
+  return {
+    label: 'say what stands there',
+    apply: (project) => {
+      const refused = badSize(patch)
+      if (refused) return fail(refused)
+      return editRoom(project, roomId, (room) => ok(patchSurfaces(room, new Set(surfaceIds), patch)))
+    },
+  }
+}
+
+function patchSurfaces(room: Room, ids: ReadonlySet<string>, patch: FactsPatch): Room {
+  const changed = <Facts extends SurfaceFacts>(facts: Facts): Facts =>
+    ids.has(facts.id) ? { ...facts, ...patch } : facts
+  return {
+    ...room,
+    walls: room.walls.map(changed),
+    ceiling: changed(room.ceiling),
+    floor: changed(room.floor),
+  }
+}
+
+function badSize(patch: FactsPatch): Refusal | null {
+  const thickness = patch.lining?.thicknessMm
+  if (thickness !== undefined && !(Number.isFinite(thickness) && thickness > 0)) {
+    return {
+      code: 'not-positive',
+      message: 'The lining has to be thicker than 0; choose "no lining" if there is none.',
+    }
+  }
+  const allowance = patch.outOfTrueMm
+  if (allowance !== undefined && !(Number.isFinite(allowance) && allowance >= 0)) {
+    return { code: 'not-positive', message: 'The out-of-true allowance cannot be less than 0.' }
+  }
+  return null
+}
+
+/** Builds an assembly against one or several surfaces of a scheme; the lining stays or goes as it was chosen before. */
+export function assignAssembly(schemeId: string, surfaceIds: readonly string[], assembly: Assembly | null): Command {
+  return {
+    label: assembly ? `build ${assembly.shortName}` : 'leave as is',
+    apply: (project) =>
+      editChoices(project, schemeId, surfaceIds, (choice) => ({ ...choice, assembly: assembly?.id ?? AS_IS })),
+  }
+}
+
+/** Takes the existing lining off first, or leaves it. */
+export function removeLining(schemeId: string, surfaceIds: readonly string[], remove: boolean): Command {
+  return {
+    label: remove ? 'remove lining' : 'keep lining',
+    apply: (project) => editChoices(project, schemeId, surfaceIds, (choice) => ({ ...choice, removeLining: remove })),
+  }
+}
+
+function editChoices(
+  project: Project,
+  schemeId: string,
+  surfaceIds: readonly string[],
+  change: (choice: Choice) => Choice,
+): Result<Project, Refusal> {
+  const index = project.schemes.findIndex((scheme) => scheme.id === schemeId)
+  const scheme = project.schemes[index]
+  if (!scheme) return fail({ code: 'no-scheme', message: `There is no scheme "${schemeId}" in this project.` })
+  const choices: Record<string, Choice> = { ...scheme.choices }
+  for (const id of surfaceIds) choices[id] = change(choiceFor(scheme, id))
+  const changed: Scheme = { ...scheme, choices }
+  return ok({ ...project, schemes: project.schemes.with(index, changed) })
+}

@@ -1,0 +1,66 @@
+import { createContext, useContext, useMemo } from 'react'
+import { useStore } from 'zustand'
+import type { SchemeAnalysis } from '#analysis/analyse.ts'
+import type { Room } from '#analysis/room.ts'
+import type { Scheme } from '#analysis/scheme.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
+import type { Project } from '#project/project.ts'
+import type { DocumentState, DocumentStore } from '#state/history.ts'
+import type { ResultsMemo } from '#state/results.ts'
+import type { createViewStore, ViewState } from '#state/view.ts'
+import { invariant } from '#units/result.ts'
+
+/** What every part of the page works on. */
+export interface Session {
+  readonly document: DocumentStore
+  readonly view: ReturnType<typeof createViewStore>
+  readonly catalogue: Catalogue
+  readonly results: ResultsMemo
+}
+
+export const SessionContext = createContext<Session | null>(null)
+
+export function useSession(): Session {
+  const session = useContext(SessionContext)
+  invariant(session, 'every view stands inside a session')
+  return session
+}
+
+export function useDocument<Part>(select: (state: DocumentState) => Part): Part {
+  return useStore(useSession().document.store, select)
+}
+
+export function useView<Part>(select: (state: ViewState) => Part): Part {
+  return useStore(useSession().view, select)
+}
+
+/** The project as shown: what the hand is trying, else what is recorded. */
+export function useShownProject(): Project {
+  return useDocument((state) => state.preview ?? state.project)
+}
+
+/** The room on the page. */
+export function useRoom(): Room {
+  const project = useShownProject()
+  const roomId = useView((view) => view.roomId)
+  const room = project.rooms.find((candidate) => candidate.id === roomId) ?? project.rooms[0]
+  invariant(room, 'a project has a room')
+  return room
+}
+
+/** The scheme on the page. */
+export function useScheme(): Scheme {
+  const project = useShownProject()
+  const schemeId = useView((view) => view.schemeId)
+  const scheme = project.schemes.find((candidate) => candidate.id === schemeId) ?? project.schemes[0]
+  invariant(scheme, 'a project has a scheme')
+  return scheme
+}
+
+/** Results of the scheme on the page, as shown. */
+export function useAnalysis(): SchemeAnalysis {
+  const { results } = useSession()
+  const room = useRoom()
+  const scheme = useScheme()
+  return useMemo(() => results(room, scheme), [results, room, scheme])
+}
