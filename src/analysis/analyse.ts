@@ -1,7 +1,7 @@
-import type { Catalogue } from '#assemblies/assembly.ts'
-import type { Room } from '#analysis/room.ts'
 import type { SchemeResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
 import type { InsetRefusal } from '#geometry/inset/insetRoom.ts'
 import { fail, type Result } from '#units/result.ts'
 

@@ -1,0 +1,123 @@
+import type { Room, SurfaceFacts } from '#analysis/room.ts'
+import { AS_IS, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
+import { validateOutline } from '#geometry/inset/insetRoom.ts'
+import type { FileProblem } from '#project/problems.ts'
+import type { Project } from '#project/project.ts'
+
+/** What a file of the right shape can still say wrong: names of nothing, walls out of order, an outline that crosses itself. */
+export function meaningProblems(project: Project, catalogue: Catalogue): readonly FileProblem[] {
+  return [
+    ...repeatedIds(project.rooms, 'rooms'),
+    ...repeatedIds(project.schemes, 'schemes'),
+    ...project.rooms.flatMap((room, i) => roomProblems(room, `rooms[${i}]`, catalogue)),
+    ...schemeProblems(project, catalogue),
+    ...proposalProblem(project),
+  ]
+}
+
+function roomProblems(room: Room, at: string, catalogue: Catalogue): FileProblem[] {
+  const surfaces = [...room.walls, room.ceiling, room.floor]
+  return [
+    ...repeatedIds(room.corners, `${at}.corners`),
+    ...repeatedIds(surfaces, `${at}.walls, ceiling and floor`),
+    ...wallOrder(room, at),
+    ...room.walls.flatMap((wall, i) => existingProblem(wall, 'wall', `${at}.walls[${i}]`, catalogue)),
+    ...existingProblem(room.ceiling, 'ceiling', `${at}.ceiling`, catalogue),
+    ...existingProblem(room.floor, 'floor', `${at}.floor`, catalogue),
+    ...openingProblems(room, at),
+    ...outlineProblem(room, at),
+  ]
+}
+
+function wallOrder(room: Room, at: string): FileProblem[] {
+  const { corners, walls } = room
+  if (walls.length !== corners.length) {
+    return [
+      problem(`${at}.walls`, `a room of ${corners.length} corners needs ${corners.length} walls, not ${walls.length}`),
+    ]
+  }
+  return walls.flatMap((wall, i) => {
+    const from = corners[i]?.id
+    const to = corners[(i + 1) % corners.length]?.id
+    if (wall.from === from && wall.to === to) return []
+    return [problem(`${at}.walls[${i}]`, `wall "${wall.id}" has to run from corner "${from}" to corner "${to}"`)]
+  })
+}
+
+function existingProblem(facts: SurfaceFacts, kind: SurfaceKind, at: string, catalogue: Catalogue): FileProblem[] {
+  const existing = catalogue.existing.get(facts.existing)
+  if (!existing) return [problem(`${at}.existing`, `existing construction "${facts.existing}" is not in the catalogue`)]
+  if (existing.surface === kind) return []
+  return [
+    problem(`${at}.existing`, `existing construction "${facts.existing}" is for a ${existing.surface}, not a ${kind}`),
+  ]
+}
+
+function openingProblems(room: Room, at: string): FileProblem[] {
+  return room.openings.flatMap((opening, i) => {
+    const index = room.walls.findIndex((wall) => wall.id === opening.wall)
+    const from = room.corners[index]
+    const to = room.corners[(index + 1) % room.corners.length]
+    const where = `${at}.openings[${i}]`
+    if (!from || !to)
+      return [problem(`${where}.wall`, `"${opening.name}" stands in wall "${opening.wall}", which is not there`)]
+    const length = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm)
+    if (opening.fromMm + opening.widthMm <= length + 1) return []
+    return [
+      problem(where, `"${opening.name}" reaches past the end of Wall ${index + 1} (${Math.round(length)} mm long)`),
+    ]
+  })
+}
+
+function outlineProblem(room: Room, at: string): FileProblem[] {
+  const refusal = validateOutline(room.corners.map((corner) => [corner.xMm, corner.yMm] as const))
+  return refusal ? [problem(`${at}.corners`, refusal.message.replace(/\.$/, ''))] : []
+}
+
+function schemeProblems(project: Project, catalogue: Catalogue): FileProblem[] {
+  const kinds = new Map<string, SurfaceKind>()
+  for (const room of project.rooms) {
+    for (const wall of room.walls) kinds.set(wall.id, 'wall')
+    kinds.set(room.ceiling.id, 'ceiling')
+    kinds.set(room.floor.id, 'floor')
+  }
+  return project.schemes.flatMap((scheme, i) =>
+    Object.entries(scheme.choices).flatMap(([surfaceId, choice]) =>
+      choiceProblem(kinds.get(surfaceId), surfaceId, choice.assembly, `schemes[${i}].choices.${surfaceId}`, catalogue),
+    ),
+  )
+}
+
+function choiceProblem(
+  kind: SurfaceKind | undefined,
+  surfaceId: string,
+  assemblyId: string,
+  at: string,
+  catalogue: Catalogue,
+): FileProblem[] {
+  if (kind === undefined) return [problem(at, `there is no surface "${surfaceId}" in this project`)]
+  if (assemblyId === AS_IS) return []
+  const assembly = catalogue.assemblies.get(assemblyId)
+  if (!assembly) return [problem(`${at}.assembly`, `assembly "${assemblyId}" is not in the catalogue`)]
+  if (assembly.surface === kind) return []
+  return [problem(`${at}.assembly`, `assembly "${assemblyId}" is for a ${assembly.surface}, not a ${kind}`)]
+}
+
+function proposalProblem(project: Project): FileProblem[] {
+  if (project.proposal === null || project.schemes.some((scheme) => scheme.id === project.proposal)) return []
+  return [problem('proposal', `the proposal "${project.proposal}" is none of the schemes`)]
+}
+
+function repeatedIds(things: readonly { readonly id: string }[], at: string): FileProblem[] {
+  const seen = new Set<string>()
+  const repeated = new Set<string>()
+  for (const { id } of things) {
+    if (seen.has(id)) repeated.add(id)
+    seen.add(id)
+  }
+  return [...repeated].map((id) => problem(at, `the id "${id}" is used twice`))
+}
+
+function problem(where: string, what: string): FileProblem {
+  return { where, message: `${what}, at ${where}` }
+}

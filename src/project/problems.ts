@@ -1,0 +1,58 @@
+import type { z } from 'zod'
+
+/** One thing wrong with a file: a sentence, and where in the file. */
+export interface FileProblem {
+  readonly where: string
+  readonly message: string
+}
+
+/** A zod issue as a sentence a designer can act on, ending in the place: "..., at rooms[0].heights[0].heightMm". */
+export function problemOf(issue: z.core.$ZodIssue): FileProblem {
+  const where = placeOf(issue.path)
+  return { where, message: `${sentenceOf(issue)}, at ${where}` }
+}
+
+function sentenceOf(issue: z.core.$ZodIssue): string {
+  const what = nounOf(issue.path)
+  switch (issue.code) {
+    case 'invalid_type':
+      return issue.input === undefined && issue.message.includes('undefined')
+        ? `${what} is missing`
+        : `${what} has to be ${article(issue.expected)}`
+    case 'too_small':
+      if (issue.origin !== 'number') return `${what} ${customText(issue.message) ?? 'must not be empty'}`
+      return `${what} has to be ${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}`
+    case 'too_big':
+      return `${what} has to be at most ${issue.maximum}`
+    case 'invalid_value':
+      return `${what} has to be ${issue.values.map((value) => JSON.stringify(value)).join(' or ')}`
+    case 'unrecognized_keys':
+      return `${issue.keys.map((key) => `"${key}"`).join(', ')} is not known to this version of the format`
+    default:
+      return `${what} cannot be read`
+  }
+}
+
+function customText(message: string): string | null {
+  return message.startsWith('needs') ? message : null
+}
+
+function nounOf(path: readonly PropertyKey[]): string {
+  const last = path.at(-1)
+  if (typeof last === 'number') return `entry ${last + 1}`
+  return last === undefined ? 'the file' : `"${String(last)}"`
+}
+
+function article(expected: string): string {
+  return /^[aeiou]/.test(expected) ? `an ${expected}` : `a ${expected}`
+}
+
+/** rooms[0].heights[0].heightMm; "the top" for the file itself. */
+export function placeOf(path: readonly PropertyKey[]): string {
+  let place = ''
+  for (const step of path) {
+    if (typeof step === 'number') place += `[${step}]`
+    else place += place === '' ? String(step) : `.${String(step)}`
+  }
+  return place === '' ? 'the top of the file' : place
+}
