@@ -32,6 +32,10 @@ export interface Assembly {
   readonly costBand: 1 | 2 | 3 | 4 | 5
   /** Things that must not touch, and what goes wrong. */
   readonly cautions: readonly string[]
+  /** Its joists go up into the bays of the existing frame; trusses with webs leave no room for them. */
+  readonly nestedInBays?: boolean | undefined
+  /** Where the numbers of each layer come from, in the order of the layers; the status is that of the weakest number. */
+  readonly layerSources?: readonly Source[] | undefined
   readonly source: Source
 }
 
@@ -44,6 +48,8 @@ export interface ExistingConstruction {
   /** In order from the far side to the bare face of the structure; an open frame ends in its cavity. */
   readonly layers: readonly Layer[]
   readonly notes: readonly string[]
+  /** Where the numbers of each layer come from, in the order of the layers; the status is that of the weakest number. */
+  readonly layerSources?: readonly Source[] | undefined
   readonly source: Source
 }
 

@@ -49,6 +49,8 @@ export interface CavityFrame {
   readonly name: string
   readonly depthMm: Millimetres
   readonly massKgM2: KilogramsPerSquareMetre
+  /** Spacing of the studs or joists where boards are screwed straight to them; absent: hardware, or not known. */
+  readonly spacingMm?: Millimetres | undefined
 }
 
 export interface BoardLayer {
@@ -73,7 +75,10 @@ export interface CavityLayer {
   /** Depth of the fill; absent with a fill: the whole cavity. */
   readonly fillMm?: Millimetres | undefined
   readonly link: CavityLink
+  /** The frame or hardware that carries the leaf on the room side; where both leaves share one frame, that one. */
   readonly frame?: CavityFrame | undefined
+  /** A second frame in the same cavity, which carries the leaf on the far side only. */
+  readonly farFrame?: CavityFrame | undefined
 }
 
 /**
