@@ -1,20 +1,139 @@
-import type { SchemeResult } from '#analysis/results.ts'
-import type { Room } from '#analysis/room.ts'
-import type { Scheme } from '#analysis/scheme.ts'
-import type { Catalogue } from '#assemblies/assembly.ts'
-import type { InsetRefusal } from '#geometry/inset/insetRoom.ts'
-import { fail, type Result } from '#units/result.ts'
+import { cautionsFor } from '#analysis/cautions.ts'
+import { depthsOf } from '#analysis/depths.ts'
+import { existingHeight } from '#analysis/heights.ts'
+import { clearHeight, type HeightsTaken, ledgerOf } from '#analysis/ledger.ts'
+import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Room, SurfaceFacts, Wall } from '#analysis/room.ts'
+import { choiceFor, type Scheme } from '#analysis/scheme.ts'
+import { describeSurface } from '#analysis/surfaces.ts'
+import type { Assembly, Catalogue } from '#assemblies/assembly.ts'
+import { type Inset, type InsetRefusal, insetRoom } from '#geometry/inset/insetRoom.ts'
+import type { Point, Polygon } from '#geometry/polygon.ts'
+import { ok, type Result } from '#units/result.ts'
 
 export interface AnalysisInput {
   readonly room: Room
   readonly scheme: Scheme
   readonly catalogue: Catalogue
+  /** drag: coarser frequency steps while a hand moves; plot: as reported. */
   readonly quality: 'drag' | 'plot'
 }
 
 /** A scheme's results, or why its geometry was refused. */
 export type SchemeAnalysis = Result<SchemeResult, InsetRefusal>
 
-export function analyseScheme(_input: AnalysisInput): SchemeAnalysis {
-  return fail({ code: 'engine', message: '', walls: [] })
+/** Computes what a scheme leaves of a room and how each of its surfaces isolates. */
+export function analyseScheme(input: AnalysisInput): SchemeAnalysis {
+  const { room, scheme } = input
+  const inset = insetRoom({
+    outline: room.corners.map((corner): Point => [corner.xMm, corner.yMm]),
+    depthsMm: room.walls.map((wall) => netDepth(input, wall)),
+    obstacles: room.obstacles.map((obstacle) => ({
+      outline: obstacle.corners.map((corner): Point => [corner.xMm, corner.yMm]),
+      depthsMm: obstacle.corners.map(() => obstacle.liningMm),
+    })),
+  })
+  if (!inset.ok) return inset
+  const clear = [...inset.value.clear].sort((a, b) => b.areaMm2 - a.areaMm2)
+  const sorted: Inset = { ...inset.value, clear }
+  const taken: HeightsTaken = {
+    ceilingTakes: netDepth(input, room.ceiling),
+    floorTakes: netDepth(input, room.floor),
+  }
+  const surfaces = allSurfaces(input, sorted, clearHeight(room, taken))
+  const ledger = ledgerOf(room, sorted, surfaces, taken, assemblyOf(input, room.ceiling))
+  const result = {
+    schemeId: scheme.id,
+    name: scheme.name,
+    inset: sorted,
+    clear,
+    ledger,
+    surfaces,
+    lowestRated: lowestRated(surfaces),
+  }
+  return ok({ ...result, cautions: cautionsFor(input, result) })
+}
+
+function assemblyOf(input: AnalysisInput, facts: SurfaceFacts): Assembly | null {
+  return input.catalogue.assemblies.get(choiceFor(input.scheme, facts.id).assembly) ?? null
+}
+
+function netDepth(input: AnalysisInput, facts: SurfaceFacts): number {
+  return depthsOf(facts, choiceFor(input.scheme, facts.id), assemblyOf(input, facts)).net
+}
+
+function allSurfaces(input: AnalysisInput, inset: Inset, height: number): readonly SurfaceResult[] {
+  const { room } = input
+  const clearM2 = inset.clear.reduce((sum, part) => sum + part.areaMm2, 0) / 1e6
+  return [
+    ...room.walls.map((wall, index) => wallResult(input, inset, wall, index, Math.max(0, height))),
+    flatResult(input, 'ceiling', inset.outlineMm2 / 1e6, clearM2),
+    flatResult(input, 'floor', inset.outlineMm2 / 1e6, clearM2),
+  ]
+}
+
+function wallResult(input: AnalysisInput, inset: Inset, wall: Wall, index: number, height: number): SurfaceResult {
+  const described = describeSurface({
+    ...input,
+    facts: wall,
+    kind: 'wall',
+    label: `Wall ${index + 1}`,
+    choice: choiceFor(input.scheme, wall.id),
+  })
+  const onPlan = inset.walls.find((entry) => entry.wall === index)
+  const clearLengthMm = onPlan?.clearLengthMm ?? 0
+  return {
+    ...described,
+    areaLostM2: ((onPlan?.areaMm2 ?? 0) - gainedAlong(inset.gained, index)) / 1e6,
+    clearLengthMm,
+    swallowed: onPlan?.swallowed ?? false,
+    soundAreaM2: wallSoundArea(input.room, wall, index),
+    addedMassKg: (described.addedMassKgM2 * clearLengthMm * height) / 1e6,
+  }
+}
+
+function gainedAlong(gained: readonly (Polygon & { readonly wall: number })[], index: number): number {
+  return gained.filter((part) => part.wall === index).reduce((sum, part) => sum + part.areaMm2, 0)
+}
+
+/** Existing length times existing height, less the openings in it, m2. */
+function wallSoundArea(room: Room, wall: Wall, index: number): number {
+  const from = room.corners[index]
+  const to = room.corners[(index + 1) % room.corners.length]
+  if (!from || !to) return 0
+  const gross = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) * existingHeight(room)
+  const openings = room.openings.filter((opening) => opening.wall === wall.id)
+  return (gross - openings.reduce((sum, opening) => sum + opening.widthMm * opening.heightMm, 0)) / 1e6
+}
+
+function flatResult(
+  input: AnalysisInput,
+  kind: 'ceiling' | 'floor',
+  soundAreaM2: number,
+  clearM2: number,
+): SurfaceResult {
+  const facts = input.room[kind]
+  const described = describeSurface({
+    ...input,
+    facts,
+    kind,
+    label: kind === 'ceiling' ? 'Ceiling' : 'Floor',
+    choice: choiceFor(input.scheme, facts.id),
+  })
+  return {
+    ...described,
+    areaLostM2: 0,
+    clearLengthMm: 0,
+    swallowed: false,
+    soundAreaM2,
+    addedMassKg: described.addedMassKgM2 * clearM2,
+  }
+}
+
+function lowestRated(surfaces: readonly SurfaceResult[]): SchemeResult['lowestRated'] {
+  let lowest: SchemeResult['lowestRated'] = null
+  for (const { id, rating } of surfaces) {
+    if (rating && (lowest === null || rating.stc < lowest.stc)) lowest = { surfaceId: id, stc: rating.stc }
+  }
+  return lowest
 }
