@@ -1,0 +1,58 @@
+import { parseArgs } from 'node:util'
+import { insetCommand } from '#cli/inset.ts'
+import { done, type Outcome, refused } from '#cli/io.ts'
+import { reportCommand } from '#cli/report.ts'
+
+const USAGE = `leafgap report FILE [--scheme NAME] [--out DIR] [--json]
+    what every scheme of a project leaves of the room and how its surfaces isolate
+leafgap inset FILE
+    what is left of an outline after a depth on every wall, as JSON
+FILE may be - for standard input.
+`
+
+async function run(argv: readonly string[]): Promise<Outcome> {
+  const parsed = parse(argv)
+  if (typeof parsed === 'string') return refused([parsed])
+  const { values, positionals } = parsed
+  const [command, file, extra] = positionals
+  if (values.help || command === undefined)
+    return values.help ? done(USAGE) : refused(['say a command: report or inset'])
+  if (command !== 'report' && command !== 'inset')
+    return refused([`there is no command "${command}": say report or inset`])
+  if (file === undefined) return refused([`say a file: leafgap ${command} FILE`])
+  if (extra !== undefined) return refused([`one file at a time: "${extra}" is one too many`])
+  return command === 'inset' ? insetCommand(file) : reportCommand(file, values)
+}
+
+function parse(argv: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...argv],
+      allowPositionals: true,
+      options: {
+        scheme: { type: 'string' },
+        out: { type: 'string' },
+        json: { type: 'boolean' },
+        help: { type: 'boolean', short: 'h' },
+      },
+    })
+  } catch (cause) {
+    return cause instanceof Error ? (cause.message.split('\n')[0] ?? 'unknown option') : 'unknown option'
+  }
+}
+
+/** A closed pipe (leafgap report FILE | head) is no fault of ours. */
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error
+})
+
+try {
+  const outcome = await run(process.argv.slice(2))
+  process.stdout.write(outcome.stdout)
+  for (const problem of outcome.problems) process.stderr.write(`leafgap: ${problem.replaceAll('\n', ' ')}\n`)
+  process.exitCode = outcome.badInput ? 2 : 0
+} catch (cause) {
+  const reason = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause)
+  process.stderr.write(`leafgap: this is our fault: ${reason.replaceAll('\n', ' | ')}\n`)
+  process.exitCode = 1
+}

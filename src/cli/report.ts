@@ -1,0 +1,110 @@
+import { analyseScheme } from '#analysis/analyse.ts'
+import type { SchemeResult } from '#analysis/results.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
+import { builtInCatalogue } from '#assemblies/catalogue.ts'
+import { done, type Outcome, readInput, refused, writeFiles } from '#cli/io.ts'
+import { svgToPng } from '#cli/png.ts'
+import { sheetDrawing } from '#drawing/sheet.ts'
+import { drawingToSvg } from '#drawing/svg.ts'
+import type { Project } from '#project/project.ts'
+import { type ProjectFileError, readProject } from '#project/read.ts'
+import { ledgerCsv } from '#reports/csv.ts'
+import { projectReport } from '#reports/json.ts'
+import { textSummary } from '#reports/summary.ts'
+import { fail, invariant, ok, type Result } from '#units/result.ts'
+
+export interface ReportOptions {
+  readonly scheme?: string | undefined
+  readonly out?: string | undefined
+  readonly json?: boolean | undefined
+}
+
+/** Density of plan.png: 2 pixels per 1/96 in. */
+const PNG_DENSITY = 2
+
+/** `leafgap report FILE`: every scheme's ledger and ratings; with --out also report.json, ledger.csv, plan.svg, plan.png. */
+export async function reportCommand(file: string, options: ReportOptions): Promise<Outcome> {
+  const text = await readInput(file)
+  if (!text.ok) return refused([text.error])
+  const catalogue = builtInCatalogue()
+  const read = readProject(text.value, catalogue)
+  if (!read.ok) return refused(fileProblems(file, read.error))
+  const { project, warnings } = read.value
+  const drawn = schemeToDraw(project, options.scheme)
+  if (!drawn.ok) return refused([drawn.error])
+  const results = analyseAll(project, catalogue)
+  if (!results.ok) return refused([`${file}: ${results.error}`])
+  const json = `${JSON.stringify(projectReport(results.value), null, 2)}\n`
+  const failed = options.out ? await writeReport(options.out, project, results.value, drawn.value, json) : null
+  if (failed) return refused([failed])
+  const stdout = options.json ? json : textSummary(project.name, results.value, project.units)
+  return done(
+    stdout,
+    [...warnings, ...onlyFirstRoom(project)].map((warning) => `${file}: ${warning}`),
+  )
+}
+
+function fileProblems(file: string, error: ProjectFileError): readonly string[] {
+  if (error.problems.length === 0) return [`${file}: ${error.message}`]
+  return error.problems.map((problem) => `${file}: ${problem.message}`)
+}
+
+/** The id of the scheme named, else the proposal, else the first. */
+function schemeToDraw(project: Project, name: string | undefined): Result<string, string> {
+  const wanted = name === undefined ? undefined : project.schemes.find((scheme) => scheme.name === name)
+  if (name !== undefined && !wanted) {
+    const names = project.schemes.map((scheme) => `"${scheme.name}"`).join(', ')
+    return fail(`there is no scheme "${name}"; this project has ${names}`)
+  }
+  const id = wanted?.id ?? project.proposal ?? project.schemes[0]?.id
+  invariant(id, 'a project has a scheme')
+  return ok(id)
+}
+
+function analyseAll(project: Project, catalogue: Catalogue): Result<readonly SchemeResult[], string> {
+  const room = project.rooms[0]
+  invariant(room, 'a project has a room')
+  const results: SchemeResult[] = []
+  for (const scheme of project.schemes) {
+    const analysed = analyseScheme({ room, scheme, catalogue, quality: 'plot' })
+    if (!analysed.ok) return fail(`${scheme.name}: ${analysed.error.message}`)
+    results.push(analysed.value)
+  }
+  return ok(results)
+}
+
+function onlyFirstRoom(project: Project): readonly string[] {
+  return project.rooms.length > 1 ? [`only the first of its ${project.rooms.length} rooms is reported`] : []
+}
+
+async function writeReport(
+  folder: string,
+  project: Project,
+  results: readonly SchemeResult[],
+  drawnId: string,
+  json: string,
+): Promise<string | null> {
+  const room = project.rooms[0]
+  const result = results.find((candidate) => candidate.schemeId === drawnId)
+  invariant(room && result, 'the scheme to draw was analysed')
+  const drawing = sheetDrawing({
+    projectName: project.name,
+    note: project.note,
+    room,
+    result,
+    units: project.units,
+    paper: project.units === 'mm' ? 'a3' : 'tabloid',
+  })
+  const svg = drawingToSvg(drawing)
+  try {
+    await writeFiles(folder, {
+      'report.json': json,
+      'ledger.csv': ledgerCsv(results),
+      'plan.svg': svg,
+      'plan.png': svgToPng(svg, drawing.width, PNG_DENSITY),
+    })
+    return null
+  } catch (cause) {
+    return `${folder} cannot be written: ${cause instanceof Error ? cause.message : 'no reason given'}`
+  }
+}
