@@ -1,4 +1,4 @@
-import type { Box } from '#drawing/model.ts'
+import type { Box, Place } from '#drawing/model.ts'
 
 /** Keeps account of what is already taken on a drawing, so that labels find room. */
 export interface Placer {
@@ -8,6 +8,8 @@ export interface Placer {
   readonly takeLine: (x1: number, y1: number, x2: number, y2: number) => void
   /** Nothing taken lies in the box. */
   readonly isFree: (box: Box) => boolean
+  /** A line crosses no label or symbol; its ends, as long as `ends`, may touch. */
+  readonly isFreeLine: (from: Place, to: Place, ends: number) => boolean
   /** Takes the first candidate whose boxes are all free and gives it; undefined when there is none. */
   readonly placeFirst: <Candidate extends { readonly boxes: readonly Box[] }>(
     candidates: Iterable<Candidate>,
@@ -30,6 +32,13 @@ export function createPlacer(bounds?: Box): Placer {
       lines.push([x1, y1, x2, y2])
     },
     isFree,
+    isFreeLine: (from, to, ends) => {
+      const length = Math.hypot(to[0] - from[0], to[1] - from[1])
+      const share = length > 2 * ends ? ends / length : 0
+      const x = (to[0] - from[0]) * share
+      const y = (to[1] - from[1]) * share
+      return !boxes.some((box) => lineMeetsBox([from[0] + x, from[1] + y, to[0] - x, to[1] - y], box))
+    },
     placeFirst: (candidates) => {
       for (const candidate of candidates) {
         if (!candidate.boxes.every(isFree)) continue

@@ -1,0 +1,64 @@
+import { marksBox } from '#drawing/bounds.ts'
+import type { Mark } from '#drawing/model.ts'
+import { createPlacer } from '#drawing/place.ts'
+import { clearDimensions } from '#drawing/plan/clearDimensions.ts'
+import { gridMarks } from '#drawing/plan/grid.ts'
+import { openingLabels, openingMarks } from '#drawing/plan/openings.ts'
+import { dropMarks, obstacleMarks, outlineGround, outlineMarks, takeEdges } from '#drawing/plan/outline.ts'
+import { outsideDimensions } from '#drawing/plan/outsideDimensions.ts'
+import type { PlanContext, PlanInput } from '#drawing/plan/planInput.ts'
+import { roomLabel } from '#drawing/plan/roomLabel.ts'
+import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
+import { clearEdges, clearGround, stripMarks } from '#drawing/plan/strips.ts'
+import { tagMarks } from '#drawing/plan/tags.ts'
+import { wallLines } from '#drawing/plan/wallLines.ts'
+
+/**
+ * The plan of a room under a scheme, in painting order. Works for any outline: what finds no room (a number beside a
+ * tiny wall) is left out whole, shapes never are.
+ */
+export function planMarks(input: PlanInput): Mark[] {
+  const selection = new Set(input.selection)
+  const context: PlanContext = {
+    ...input,
+    walls: wallLines(input.room, input.result, input.frame),
+    placer: createPlacer(input.view),
+    isSelected: (id) => selection.has(id),
+  }
+  const { show = {} } = input
+  const shapes = [
+    ...(show.grid === true ? gridMarks(context) : []),
+    ...outlineGround(context),
+    ...clearGround(context),
+    ...stripMarks(context),
+    ...clearEdges(context),
+    ...outlineMarks(context),
+    ...obstacleMarks(context),
+    ...(show.openings === false ? [] : openingMarks(context)),
+  ]
+  takeEdges(context)
+  return [...shapes, ...annotations(context)]
+}
+
+/** Words and dimensions; the order is the order in which they choose their place. */
+function annotations(context: PlanContext): Mark[] {
+  const { show = {} } = context
+  const marks: Mark[] = []
+  if (show.tags !== false) marks.push(...tagMarks(context))
+  if (show.roomLabel !== false) marks.push(...roomLabel(context))
+  if (show.openings !== false) marks.push(...openingLabels(context))
+  if (show.dimensions !== false) marks.push(...outsideDimensions(context))
+  marks.push(...dropMarks(context))
+  if (show.clearDimensions !== false) marks.push(...clearDimensions(context))
+  if (show.scaleBar !== false) marks.push(...scaleBar(context, marks))
+  return marks
+}
+
+/** Under everything else, flush with the outline. */
+function scaleBar({ walls, frame, style, units }: PlanContext, others: readonly Mark[]): Mark[] {
+  const box = marksBox(others)
+  const left = Math.min(...walls.map(({ a }) => a[0]))
+  const bottom = Math.max(...walls.map(({ a }) => a[1]), box ? box.y + box.height : Number.NEGATIVE_INFINITY)
+  if (!Number.isFinite(left) || !Number.isFinite(bottom)) return []
+  return scaleBarMarks(frame, left, bottom + style.text, style, units)
+}

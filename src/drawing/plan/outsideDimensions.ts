@@ -1,0 +1,166 @@
+import type { Mark, Place } from '#drawing/model.ts'
+import { dimensionMarks } from '#drawing/plan/dimension.ts'
+import type { PlanContext } from '#drawing/plan/planInput.ts'
+import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
+import { formatLength } from '#units/format.ts'
+
+/** A stretch of a dimension chain: ends as measured on the drawing, and the length they stand for. */
+interface Stretch {
+  readonly from: Place
+  readonly to: Place
+  readonly lengthMm: number
+  readonly surfaceId?: string | undefined
+}
+
+/** Walls that look the same way out, and how far out the whole outline reaches that way. */
+interface Side {
+  readonly outward: Place
+  readonly reach: number
+  readonly walls: readonly WallLine[]
+}
+
+/** Within half a degree of square. */
+const SQUARE = Math.cos((0.5 * Math.PI) / 180)
+
+/**
+ * Dimensions outside the outline, in rows: openings, wall by wall, overall. Walls seen from one of the four sides are
+ * chained along it; hidden and slanting ones carry their own.
+ */
+export function outsideDimensions(context: PlanContext): Mark[] {
+  const { walls } = context
+  const longest = walls.reduce<WallLine | null>(
+    (best, wall) => (best && best.length >= wall.length ? best : wall),
+    null,
+  )
+  if (longest === null) return []
+  const [x, y] = longest.along
+  const outwards: Place[] = [
+    [-longest.inward[0], -longest.inward[1]],
+    [longest.inward[0], longest.inward[1]],
+    [x, y],
+    [-x, -y],
+  ]
+  const sides = outwards.map((outward) => sideOf(walls, outward))
+  const chained = new Set(sides.flatMap((side) => side.walls))
+  const marks = sides.flatMap((side, index) => sideMarks(context, side, sides[index ^ 1]!))
+  for (const wall of walls) {
+    if (!chained.has(wall)) marks.push(...ownDimension(context, wall))
+  }
+  return marks
+}
+
+function reachOf([x, y]: Place, outward: Place): number {
+  return x * outward[0] + y * outward[1]
+}
+
+function sideOf(walls: readonly WallLine[], outward: Place): Side {
+  const reach = Math.max(...walls.map(({ a }) => reachOf(a, outward)))
+  const facing = walls.filter((wall) => -reachOf(wall.inward, outward) > SQUARE)
+  const acrossway: Place = [-outward[1], outward[0]]
+  const visible = facing.filter(
+    (wall) => !walls.some((other) => other !== wall && hides(other, wall, outward, acrossway)),
+  )
+  visible.sort((p, q) => reachOf(p.a, acrossway) - reachOf(q.a, acrossway))
+  return { outward, reach, walls: visible }
+}
+
+/** Something of `other` stands further out over the same stretch. */
+function hides(other: WallLine, wall: WallLine, outward: Place, acrossway: Place): boolean {
+  const span = (line: WallLine): [number, number] => {
+    const ends = [reachOf(line.a, acrossway), reachOf(line.b, acrossway)]
+    return [Math.min(...ends), Math.max(...ends)]
+  }
+  const [low, high] = span(wall)
+  const [otherLow, otherHigh] = span(other)
+  if (Math.min(high, otherHigh) - Math.max(low, otherLow) < 0.5) return false
+  const own = Math.max(reachOf(wall.a, outward), reachOf(wall.b, outward))
+  return Math.max(reachOf(other.a, outward), reachOf(other.b, outward)) > own + 0.5
+}
+
+function sideMarks(context: PlanContext, side: Side, opposite: Side): Mark[] {
+  const rows: Stretch[][] = []
+  const openings = side.walls.flatMap((wall) => openingStretches(context, wall))
+  if (openings.length > 0) rows.push(openings)
+  const chain = side.walls.map(({ a, b, lengthMm, id }) => ({ from: a, to: b, lengthMm, surfaceId: id }))
+  if (chain.length > 0) rows.push(chain)
+  const overall = overallStretch(side, context.frame.scale)
+  if (overall && side.walls.length > 1 && !spansAlone(opposite, overall)) rows.push([overall])
+  const marks: Mark[] = []
+  let offset = context.style.firstRow
+  for (const row of rows) {
+    const drawn = row.flatMap((stretch) => stretchMarks(context, stretch, side, offset))
+    if (drawn.length > 0) offset += context.style.rowStep
+    marks.push(...drawn)
+  }
+  return marks
+}
+
+/** One wall of the other side already tells the whole length. */
+function spansAlone(side: Side, overall: Stretch): boolean {
+  return side.walls.length === 1 && Math.abs(side.walls[0]!.lengthMm - overall.lengthMm) < 0.5
+}
+
+function overallStretch(side: Side, scale: number): Stretch | null {
+  const first = side.walls[0]
+  const last = side.walls[side.walls.length - 1]
+  if (!first || !last) return null
+  const acrossway: Place = [-side.outward[1], side.outward[0]]
+  const ends = [first.a, first.b, last.a, last.b].sort((p, q) => reachOf(p, acrossway) - reachOf(q, acrossway))
+  const from = ends[0]!
+  const to = ends[3]!
+  return { from, to, lengthMm: (reachOf(to, acrossway) - reachOf(from, acrossway)) / scale }
+}
+
+/** Corner, jamb, jamb, corner along a wall with openings. */
+function openingStretches({ room, frame, show }: PlanContext, wall: WallLine): Stretch[] {
+  if (show?.openings === false) return []
+  const cuts = room.openings
+    .filter((opening) => opening.wall === wall.id && opening.kind !== 'vent')
+    .flatMap(({ fromMm, widthMm }) => [fromMm, fromMm + widthMm])
+    .filter((cut) => cut > 0.5 && cut < wall.lengthMm - 0.5)
+    .sort((p, q) => p - q)
+  if (cuts.length === 0) return []
+  const stops = [0, ...cuts, wall.lengthMm]
+  const stretches: Stretch[] = []
+  for (let index = 0; index + 1 < stops.length; index++) {
+    const start = stops[index]!
+    const end = stops[index + 1]!
+    if (end - start < 0.5) continue
+    const from = onWall(wall, start * frame.scale, 0)
+    stretches.push({ from, to: onWall(wall, end * frame.scale, 0), lengthMm: end - start, surfaceId: wall.id })
+  }
+  return stretches
+}
+
+function stretchMarks(context: PlanContext, stretch: Stretch, side: Side, offset: number): Mark[] {
+  const lift = (place: Place): Place => {
+    const by = side.reach + offset - reachOf(place, side.outward)
+    return [place[0] + side.outward[0] * by, place[1] + side.outward[1] * by]
+  }
+  return marksOf(context, stretch, lift(stretch.from), lift(stretch.to))
+}
+
+function ownDimension(context: PlanContext, wall: WallLine): Mark[] {
+  const { style } = context
+  const stretch = { from: wall.a, to: wall.b, lengthMm: wall.lengthMm, surfaceId: wall.id }
+  for (const offset of [style.firstRow * 0.8, style.firstRow * 0.8 + style.rowStep]) {
+    const marks = marksOf(context, stretch, onWall(wall, 0, -offset), onWall(wall, wall.length, -offset))
+    if (marks.length > 0) return marks
+  }
+  return []
+}
+
+function marksOf({ style, units, placer, isSelected }: PlanContext, stretch: Stretch, from: Place, to: Place): Mark[] {
+  const selected = stretch.surfaceId !== undefined && isSelected(stretch.surfaceId)
+  const input = {
+    from,
+    to,
+    measured: [stretch.from, stretch.to] as const,
+    text: formatLength(stretch.lengthMm, units),
+    colour: selected ? ('accent' as const) : ('soft' as const),
+    role: 'dimension' as const,
+    surfaceId: stretch.surfaceId,
+    style,
+  }
+  return dimensionMarks(input, placer) ?? []
+}

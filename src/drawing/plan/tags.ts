@@ -1,0 +1,118 @@
+import type { SurfaceResult } from '#analysis/results.ts'
+import type { Box, Mark, Place } from '#drawing/model.ts'
+import { growBox } from '#drawing/place.ts'
+import type { PlanContext } from '#drawing/plan/planInput.ts'
+import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
+import { CAP_HEIGHT, textMark, textWidth } from '#drawing/text.ts'
+import { formatLength } from '#units/format.ts'
+
+/** Where a tag could stand: its circle, and which side its words are on. */
+interface TagPlace {
+  readonly centre: Place
+  readonly lines: readonly string[]
+  readonly side: 'left' | 'right'
+  readonly boxes: readonly Box[]
+}
+
+/** Shares along the wall at which a tag is tried. */
+const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88]
+
+/** Wall numbers in circles inside the room, with depth and rating beside where there is space. */
+export function tagMarks(context: PlanContext): Mark[] {
+  return context.walls.flatMap((wall) => {
+    const place = context.placer.placeFirst(candidates(context, wall))
+    return place ? drawTag(context, wall, place) : []
+  })
+}
+
+/** What stands beside a tag: depth taken and rating, in one or two lines. */
+export function tagLines(surface: SurfaceResult, units: PlanContext['units']): [string, string] {
+  const depth = surface.netDepthMm === 0 ? 'as it stands' : formatLength(surface.netDepthMm, units)
+  const { rating } = surface
+  if (rating === null) return [depth, 'not rated']
+  return [depth, `STC ${rating.stc}, likely ${rating.likely[0]}–${rating.likely[1]}`]
+}
+
+/** Most words first, near before far, the middle of the wall before its ends; at last the bare number outside. */
+function* candidates(context: PlanContext, wall: WallLine): Generator<TagPlace> {
+  const { style } = context
+  const away = style.tagRadius + style.air * 1.5
+  const face = Math.max(wall.depth, 0)
+  for (const lines of wordings(context, wall)) {
+    yield* alongWall(context, wall, face + away, lines)
+    yield* alongWall(context, wall, face + away * 2.2, lines)
+  }
+  yield* alongWall(context, wall, -style.firstRow * 0.5, [])
+}
+
+function wordings({ units, show }: PlanContext, { result }: WallLine): (readonly string[])[] {
+  if (result === null || show?.ratings === false) return [[]]
+  const [depth, rating] = tagLines(result, units)
+  const brief = result.rating ? `${depth} · STC ${result.rating.stc}` : depth
+  return [[depth, rating], [brief], [depth], []]
+}
+
+function* alongWall(context: PlanContext, wall: WallLine, t: number, lines: readonly string[]): Generator<TagPlace> {
+  const sides = wall.inward[0] < -0.3 ? (['left', 'right'] as const) : (['right', 'left'] as const)
+  for (const share of SHARES) {
+    for (const side of sides) yield tagPlace(context, onWall(wall, wall.length * share, t), lines, side)
+  }
+}
+
+function tagPlace({ style }: PlanContext, centre: Place, lines: readonly string[], side: 'left' | 'right'): TagPlace {
+  const reach = style.tagRadius
+  const circle: Box = { x: centre[0] - reach, y: centre[1] - reach, width: 2 * reach, height: 2 * reach }
+  const boxes = [growBox(circle, style.air / 2)]
+  if (lines.length > 0) {
+    const width = Math.max(...lines.map((line, index) => textWidth(line, style.text, weightOf(lines, index))))
+    const start = reach + style.air
+    const height = lines.length * style.text * 1.25
+    const x = side === 'right' ? centre[0] + start : centre[0] - start - width
+    boxes.push(growBox({ x, y: centre[1] - height / 2, width, height }, style.air / 2))
+  }
+  return { centre, lines, side, boxes }
+}
+
+function weightOf(lines: readonly string[], index: number): 400 | 600 {
+  return lines.length > 1 && index === 0 ? 600 : 400
+}
+
+function drawTag({ style, isSelected }: PlanContext, wall: WallLine, { centre, lines, side }: TagPlace): Mark[] {
+  const selected = isSelected(wall.id)
+  const [x, y] = centre
+  const common = { role: 'tag', surfaceId: wall.id } as const
+  const marks: Mark[] = [
+    {
+      ...common,
+      kind: 'circle',
+      x,
+      y,
+      radius: style.tagRadius,
+      fill: selected ? 'accent' : 'clear',
+      stroke: { colour: selected ? 'accent' : 'ink', width: style.medium },
+    },
+    textMark(String(wall.index + 1), x, y + (CAP_HEIGHT * style.text) / 2, {
+      ...common,
+      size: style.text,
+      weight: 600,
+      anchor: 'middle',
+      colour: selected ? 'on-accent' : 'ink',
+    }),
+  ]
+  const lineHeight = style.text * 1.25
+  lines.forEach((line, index) => {
+    const middle = y + (index - (lines.length - 1) / 2) * lineHeight
+    const offset = style.tagRadius + style.air
+    marks.push(
+      textMark(line, side === 'right' ? x + offset : x - offset, middle + (CAP_HEIGHT * style.text) / 2, {
+        size: style.text,
+        weight: weightOf(lines, index),
+        anchor: side === 'right' ? 'start' : 'end',
+        colour: selected ? 'accent' : 'ink',
+        role: 'label',
+        surfaceId: wall.id,
+      }),
+    )
+  })
+  return marks
+}
