@@ -71,7 +71,7 @@ function frameKind(existing: ExistingConstruction): FrameKind {
 
 function frameSpacing(existing: ExistingConstruction): Millimetres | undefined {
   const cavity = existing.layers.findLast((layer) => layer.kind === 'cavity')
-  return cavity?.kind === 'cavity' ? cavity.frame?.spacingMm : undefined
+  return cavity?.kind === 'cavity' ? cavity.frame?.members?.spacingMm : undefined
 }
 
 /** Wool as deep as the near row of studs; a second row keeps the wool it has. */
@@ -93,9 +93,15 @@ function mergeCavities(bay: CavityLayer, added: CavityLayer): CavityLayer {
   return {
     kind: 'cavity',
     depthMm: bay.depthMm + added.depthMm,
-    ...(woolMm > 0 ? { fill: 'mineral-wool', fillMm: woolMm } : {}),
+    ...(woolMm > 0 ? { fill: 'mineral-wool', fillMm: woolMm, fillAgainst: fillSide(bay, added) } : {}),
     ...(bay.link.kind === 'none' ? framesOnOwnRow(bay, added) : framesOnSharedRow(bay, added)),
   }
+}
+
+/** Wool stays with the row it was put in; in a roof space it lies low, on the ceiling's side. */
+function fillSide(bay: CavityLayer, added: CavityLayer): 'far' | 'room' | 'both' {
+  if (bay.fillAgainst === 'room' || woolDepth(bay) === 0) return 'room'
+  return woolDepth(added) === 0 ? 'far' : 'both'
 }
 
 type Frames = Pick<CavityLayer, 'link' | 'frame' | 'farFrame'>
@@ -111,7 +117,7 @@ function framesOnOwnRow(bay: CavityLayer, added: CavityLayer): Frames {
   return { link: bay.link, frame, farFrame: bay.farFrame }
 }
 
-/** Boards on brackets are not stiffened by the row behind them, hence no stud spacing. */
+/** Boards on brackets are not stiffened by the row behind them, hence no members. */
 function bracketsOnRow(row: CavityFrame | undefined, brackets: CavityFrame | undefined): CavityFrame | undefined {
   if (row === undefined || brackets === undefined) return brackets
   return {

@@ -44,13 +44,21 @@ export type CavityLink =
       readonly hangerSpacingMm: Millimetres
     }
 
+/** One row of studs or joists. */
+export interface FrameMembers {
+  readonly material: 'wood' | 'light-steel' | 'load-bearing-steel'
+  /** Of the timber or steel itself, which can reach beyond the cavity it stands in. */
+  readonly depthMm: Millimetres
+  readonly spacingMm: Millimetres
+}
+
 /** The frame or hardware that stands in a cavity; the rest of the cavity's depth is clear gap. */
 export interface CavityFrame {
   readonly name: string
   readonly depthMm: Millimetres
   readonly massKgM2: KilogramsPerSquareMetre
-  /** Spacing of the studs or joists where boards are screwed straight to them; absent: hardware, or not known. */
-  readonly spacingMm?: Millimetres | undefined
+  /** Studs or joists that a leaf is screwed straight to; absent: hardware, or not known. */
+  readonly members?: FrameMembers | undefined
 }
 
 export interface BoardLayer {
@@ -74,6 +82,8 @@ export interface CavityLayer {
   readonly fill?: 'mineral-wool' | undefined
   /** Depth of the fill; absent with a fill: the whole cavity. */
   readonly fillMm?: Millimetres | undefined
+  /** Where a part fill lies; absent: as usual for the link. */
+  readonly fillAgainst?: 'far' | 'room' | 'both' | undefined
   readonly link: CavityLink
   /** The frame or hardware that carries the leaf on the room side; where both leaves share one frame, that one. */
   readonly frame?: CavityFrame | undefined

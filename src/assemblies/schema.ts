@@ -71,7 +71,13 @@ const frameSchema: z.ZodType<CavityFrame> = z.strictObject({
   name: z.string().min(1),
   depthMm: positive,
   massKgM2: z.number().nonnegative(),
-  spacingMm: positive.optional(),
+  members: z
+    .strictObject({
+      material: z.enum(['wood', 'light-steel', 'load-bearing-steel']),
+      depthMm: positive,
+      spacingMm: positive,
+    })
+    .optional(),
 })
 
 const boardShape = z.strictObject({
@@ -88,6 +94,7 @@ const cavityShape = z.strictObject({
   depthMm: positive,
   fill: z.literal('mineral-wool').optional(),
   fillMm: positive.optional(),
+  fillAgainst: z.enum(['far', 'room', 'both']).optional(),
   link: linkSchema,
   frame: frameSchema.optional(),
   farFrame: frameSchema.optional(),

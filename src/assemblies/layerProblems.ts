@@ -1,0 +1,139 @@
+import type { CavityLayer, CavityLink, Layer } from '#assemblies/layer.ts'
+import { BOARD_MATERIALS } from '#assemblies/schema.ts'
+import type { KilogramsPerSquareMetre, Millimetres } from '#units/quantity.ts'
+
+/** One thing wrong with a list of layers. */
+export interface LayerProblem {
+  /** Place in the list, counted from 1; 0: the list as a whole. */
+  readonly layer: number
+  /** A full sentence naming the layer. */
+  readonly message: string
+}
+
+/** Thickest board or filler a building has; above it somebody mistook the unit. @source common practice, no source */
+const MAX_BOARD_MM: Millimetres = 1500
+/** Deepest cavity worth asking about. @source common practice, no source */
+const MAX_CAVITY_MM: Millimetres = 3000
+/** Heaviest layer: a metre and a half of concrete weighs less. @source common practice, no source */
+const MAX_MASS_KG_M2 = 5000
+/** Widest spacing of studs, rows or clips. @source common practice, no source */
+const MAX_SPACING_MM: Millimetres = 5000
+
+/**
+ * Everything that keeps this list from being rated as it is written: impossible numbers, and an order in which boards
+ * and cavities do not alternate. Empty: nothing.
+ */
+export function layerProblems(layers: readonly Layer[]): LayerProblem[] {
+  if (layers.length === 0) return [{ layer: 0, message: 'There are no layers.' }]
+  return [...numberProblems(layers), ...orderProblems(layers)].toSorted((a, b) => a.layer - b.layer)
+}
+
+/** Impossible thicknesses, fills, spacings, weights and materials. */
+export function numberProblems(layers: readonly Layer[]): LayerProblem[] {
+  return layers.flatMap((layer, index) =>
+    numberFaults(layer).map((fault) => ({ layer: index + 1, message: sentence(index, layer, fault) })),
+  )
+}
+
+function sentence(index: number, layer: Layer, fault: string): string {
+  return `Layer ${index + 1} (${layer.kind === 'damping-compound' ? 'damping compound' : layer.kind}): ${fault}.`
+}
+
+function numberFaults(layer: Layer): string[] {
+  switch (layer.kind) {
+    case 'board':
+      return [
+        ...(BOARD_MATERIALS.includes(layer.material) ? [] : [`the material "${layer.material}" is not known`]),
+        ...lengthFaults('thickness', layer.thicknessMm, MAX_BOARD_MM),
+        ...massFaults(layer.surfaceMassKgM2, layer.surfaceMassKgM2 !== 0),
+      ]
+    case 'damping-compound':
+      return layer.thicknessMm === undefined ? [] : lengthFaults('thickness', layer.thicknessMm, MAX_BOARD_MM)
+    case 'filler':
+      return [...lengthFaults('thickness', layer.thicknessMm, MAX_BOARD_MM), ...massFaults(layer.surfaceMassKgM2, true)]
+    case 'cavity':
+      return cavityFaults(layer)
+  }
+}
+
+function cavityFaults(layer: CavityLayer): string[] {
+  const faults = [...lengthFaults('depth', layer.depthMm, MAX_CAVITY_MM), ...linkFaults(layer.link)]
+  if (layer.fillMm === undefined) return faults
+  if (layer.fill === undefined) return [...faults, 'it gives the depth of a fill but names no fill']
+  if (layer.fillMm > 0 && layer.fillMm <= layer.depthMm) return faults
+  return [...faults, `the fill is ${layer.fillMm} mm deep in a cavity of ${layer.depthMm} mm`]
+}
+
+function linkFaults(link: CavityLink): string[] {
+  switch (link.kind) {
+    case 'none':
+      return []
+    case 'wood-stud':
+    case 'light-steel-stud':
+    case 'load-bearing-steel-stud':
+    case 'staggered-stud':
+      return lengthFaults('stud spacing', link.spacingMm, MAX_SPACING_MM)
+    case 'resilient-channel':
+      return [
+        ...lengthFaults('channel spacing', link.channelSpacingMm, MAX_SPACING_MM),
+        ...(link.studSpacingMm === undefined ? [] : lengthFaults('stud spacing', link.studSpacingMm, MAX_SPACING_MM)),
+      ]
+    case 'sound-clip':
+    case 'low-profile-clip':
+      return [
+        ...lengthFaults('row spacing', link.rowSpacingMm, MAX_SPACING_MM),
+        ...lengthFaults('clip spacing', link.clipSpacingMm, MAX_SPACING_MM),
+      ]
+    case 'spring-hanger':
+      return [
+        ...lengthFaults('row spacing', link.rowSpacingMm, MAX_SPACING_MM),
+        ...lengthFaults('hanger spacing', link.hangerSpacingMm, MAX_SPACING_MM),
+      ]
+  }
+}
+
+function massFaults(value: KilogramsPerSquareMetre | undefined, isPossible: boolean): string[] {
+  if (value === undefined || (isPossible && value >= 0 && value <= MAX_MASS_KG_M2)) return []
+  return [`the weight of ${value} kg/m2 must be above 0 and at most ${MAX_MASS_KG_M2} kg/m2`]
+}
+
+/** NaN and infinity fail the comparisons too. */
+function lengthFaults(what: string, value: Millimetres, most: Millimetres): string[] {
+  return value > 0 && value <= most ? [] : [`the ${what} of ${value} mm must be above 0 and at most ${most} mm`]
+}
+
+/** Cavities without a leaf on both sides, and compound or filler without the boards it belongs to. */
+function orderProblems(layers: readonly Layer[]): LayerProblem[] {
+  return layers.flatMap((layer, index) => {
+    const fault = orderFault(layers, layer, index)
+    return fault === null ? [] : [{ layer: index + 1, message: sentence(index, layer, fault) }]
+  })
+}
+
+function orderFault(layers: readonly Layer[], layer: Layer, index: number): string | null {
+  const before = layers[index - 1]
+  const after = layers[index + 1]
+  switch (layer.kind) {
+    case 'board':
+      return null
+    case 'cavity':
+      if (before === undefined) return 'its link needs a leaf on both sides, and there is no board on its far side'
+      if (before.kind === 'cavity') return 'it follows another cavity; give the two as one, or put a board between them'
+      if (after === undefined) return 'its link needs a leaf on both sides, and there is no board on its room side'
+      return null
+    case 'damping-compound':
+      return before?.kind === 'board' && after?.kind === 'board' ? null : 'it belongs between two boards'
+    case 'filler':
+      return touchesBoard(layers, index) ? null : 'it touches no board, so it forms no leaf'
+  }
+}
+
+function touchesBoard(layers: readonly Layer[], index: number): boolean {
+  return [-1, 1].some((step) => {
+    for (let i = index + step; i >= 0 && i < layers.length; i += step) {
+      if (layers[i]?.kind === 'board') return true
+      if (layers[i]?.kind === 'cavity') return false
+    }
+    return false
+  })
+}
