@@ -1,0 +1,81 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Command } from '#state/command.ts'
+import { moveCorner, setRoomHeight, startRectangle } from '#state/commands/outline.ts'
+import { renameProject, setUnits } from '#state/commands/project.ts'
+import { copyScheme, deleteScheme, proposeScheme } from '#state/commands/schemes.ts'
+import { assignAssembly, describeSurfaces, removeLining } from '#state/commands/surfaces.ts'
+import { moveWall, setWallLength } from '#state/commands/wall.ts'
+import { createDocumentStore } from '#state/history.ts'
+import { CATALOGUE, openSample } from '../../support/samples.ts'
+
+const garage = openSample('garage')
+const clips = CATALOGUE.assemblies.get('W07') ?? null
+
+const anyCommand: fc.Arbitrary<Command> = fc.oneof(
+  fc
+    .record({ x: fc.integer({ min: -900, max: 900 }), y: fc.integer({ min: -900, max: 900 }) })
+    .map(({ x, y }) => moveCorner('room-1', 'corner-1', x, y)),
+  fc.integer({ min: 0, max: 9000 }).map((length) => setWallLength('room-1', 'wall-2', length)),
+  fc.integer({ min: -500, max: 500 }).map((by) => moveWall('room-1', 'wall-3', by)),
+  fc.integer({ min: -10, max: 4000 }).map((height) => setRoomHeight('room-1', height)),
+  fc.constantFrom('A', 'B', ' ').map(renameProject),
+  fc.constantFrom<'mm' | 'ft-in'>('mm', 'ft-in').map(setUnits),
+  fc.constantFrom('new one', 'another').map((name) => copyScheme('scheme-2', name)),
+  fc.constantFrom('scheme-1', 'scheme-9').map(deleteScheme),
+  fc.constantFrom('scheme-1', 'scheme-4').map(proposeScheme),
+  fc.subarray(['wall-1', 'wall-2', 'ceiling-1']).map((ids) => assignAssembly('scheme-1', ids, clips)),
+  fc.boolean().map((remove) => removeLining('scheme-1', ['wall-1'], remove)),
+  fc.integer({ min: -5, max: 40 }).map((outOfTrueMm) => describeSurfaces('room-1', ['wall-1'], { outOfTrueMm })),
+  fc.constant(startRectangle('room-1', 3000, 4000)),
+)
+
+describe('the document', () => {
+  it('is back where it began after n undos, and where it was after n redos', () => {
+    fc.assert(
+      fc.property(fc.array(anyCommand, { maxLength: 25 }), (commands) => {
+        const store = createDocumentStore(garage)
+        for (const command of commands) store.run(command)
+        const end = store.store.getState().project
+        const steps = store.store.getState().past.length
+        for (let i = 0; i < steps; i += 1) store.undo()
+        expect(store.store.getState().project).toBe(garage)
+        for (let i = 0; i < steps; i += 1) store.redo()
+        expect(store.store.getState().project).toBe(end)
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('keeps the document when a command is refused, and says why', () => {
+    const store = createDocumentStore(garage)
+    store.run(setWallLength('room-1', 'wall-1', 0))
+    expect(store.store.getState().project).toBe(garage)
+    expect(store.store.getState().past).toEqual([])
+    expect(store.store.getState().refusal?.message).toBe(
+      'Wall 1: its length has to be more than 0; the drawing was kept as it was.',
+    )
+  })
+
+  it('previews without recording', () => {
+    const store = createDocumentStore(garage)
+    store.show(setRoomHeight('room-1', 2000))
+    expect(store.store.getState().preview?.rooms[0]?.heights[0]?.heightMm).toBe(2000)
+    expect(store.store.getState().past).toEqual([])
+    store.cancelPreview()
+    expect(store.store.getState().preview).toBeNull()
+    expect(store.store.getState().project).toBe(garage)
+  })
+
+  it('forgets redo only when something new is done', () => {
+    const store = createDocumentStore(garage)
+    store.run(renameProject('One'))
+    store.undo()
+    expect(store.store.getState().future).toHaveLength(1)
+    store.show(renameProject('Two'))
+    store.cancelPreview()
+    expect(store.store.getState().future).toHaveLength(1)
+    store.run(renameProject('Two'))
+    expect(store.store.getState().future).toHaveLength(0)
+  })
+})
