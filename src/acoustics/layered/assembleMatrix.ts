@@ -1,0 +1,100 @@
+import links from '#acoustics/data/links.json' with { type: 'json' }
+import { AIR_IMPEDANCE } from '#acoustics/layered/air.ts'
+import { bendingAt, type LeafModel } from '#acoustics/layered/leaf.ts'
+import { lineImpedance } from '#acoustics/layered/lineImpedance.ts'
+import type { RibModel } from '#acoustics/layered/rib.ts'
+import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
+
+/** Frequency, factor on Young's modulus and squared wavenumber in air (1/m2) of one solve. */
+export interface Tone {
+  readonly hz: number
+  readonly stiffness: number
+  readonly k2: number
+}
+
+const FOOTING = new Float64Array(2)
+
+/**
+ * Adds a row of studs to a leaf: the stud's mass and bending in series with the board's give between fasteners.
+ * @source own derivation; board stiffness factor fitted, data/links.json
+ */
+function addRib(ws: Workspace, base: number, leaf: LeafModel, rib: RibModel, tone: Tone, studsBend: boolean): void {
+  const { hz, stiffness, k2 } = tone
+  const omega = 2 * Math.PI * hz
+  const bending = bendingAt(leaf, hz, stiffness)
+  lineImpedance({ mass: leaf.mass, bending, span: rib.spacing }, rib.spacing, hz, FOOTING)
+  const fRe = FOOTING[0]!
+  const fIm = FOOTING[1]!
+  const inertial = (omega * rib.massPerLength) / rib.spacing
+  const flexural = studsBend ? rib.bending / (4 * rib.spacing * omega) : 0
+  for (let n = 0; n < ws.nodes.count; n++) {
+    const kt2 = k2 * ws.nodes.sin2[n]!
+    const bent = flexural * kt2 * kt2
+    const sRe = bent * links.ribLoss.value
+    const sIm = inertial - bent
+    const upRe = sRe * fRe - sIm * fIm
+    const upIm = sRe * fIm + sIm * fRe
+    const downRe = sRe + fRe
+    const downIm = sIm + fIm
+    const norm = downRe * downRe + downIm * downIm
+    ws.diagRe[base + n]! += (upRe * downRe + upIm * downIm) / norm
+    ws.diagIm[base + n]! += (upIm * downRe - upRe * downIm) / norm
+  }
+}
+
+function addCavities(ws: Workspace, index: number, leaves: number): void {
+  const base = index * MAX_NODES
+  const before = base - MAX_NODES
+  for (let n = 0; n < ws.nodes.count; n++) {
+    if (index > 0) {
+      ws.diagRe[base + n]! += ws.z22Re[before + n]!
+      ws.diagIm[base + n]! += ws.z22Im[before + n]!
+    }
+    if (index < leaves - 1) {
+      ws.diagRe[base + n]! += ws.z11Re[base + n]!
+      ws.diagIm[base + n]! += ws.z11Im[base + n]!
+    }
+  }
+}
+
+/** Diagonal of the system matrix without loads and connections: leaf, its studs and the air on both sides. */
+export function fillDiagonal(ws: Workspace, leaves: readonly LeafModel[], tone: Tone, studsBend: boolean): void {
+  leaves.forEach((leaf, index) => {
+    const base = index * MAX_NODES
+    for (let n = 0; n < ws.nodes.count; n++) {
+      ws.diagRe[base + n] = ws.leafRe[base + n]!
+      ws.diagIm[base + n] = ws.leafIm[base + n]!
+    }
+    if (leaf.rib) addRib(ws, base, leaf, leaf.rib, tone, studsBend)
+    addCavities(ws, index, leaves.length)
+  })
+}
+
+/**
+ * Share of the incident power that counts, by node: 1 where a leaf resonates, else limited by what a finite panel
+ * takes from a wave near grazing. Needed for heavy leaves, neutral for light walls.
+ * @source own choice
+ */
+export function fillWindow(ws: Workspace, leaves: readonly LeafModel[], hz: number): void {
+  const omega = 2 * Math.PI * hz
+  for (let n = 0; n < ws.nodes.count; n++) {
+    let least = 1
+    for (let i = 0; i < leaves.length; i++) {
+      const place = i * MAX_NODES + n
+      const size = Math.sqrt(ws.leafRe[place]! ** 2 + ws.leafIm[place]! ** 2)
+      least = Math.min(least, size / (omega * leaves[i]!.mass))
+    }
+    const taken = Math.min(1, ws.sigma[n]! * ws.nodes.cos[n]!)
+    ws.window[n] = least + (1 - least) * taken
+  }
+}
+
+/** Load of the finite panel's own radiation on the outer leaves. */
+export function loadByRadiation(ws: Workspace): void {
+  for (let n = 0; n < ws.nodes.count; n++) ws.load[n] = AIR_IMPEDANCE * ws.sigma[n]!
+}
+
+/** Load of endless plates radiating plane waves. */
+export function loadByPlaneWaves(ws: Workspace): void {
+  for (let n = 0; n < ws.nodes.count; n++) ws.load[n] = AIR_IMPEDANCE / ws.nodes.cos[n]!
+}

@@ -1,0 +1,105 @@
+import links from '#acoustics/data/links.json' with { type: 'json' }
+import { bendingAt, type LeafModel } from '#acoustics/layered/leaf.ts'
+import { lineImpedance } from '#acoustics/layered/lineImpedance.ts'
+
+/** Solid material that ties the two leaves of a cavity, SI units. */
+export type ConnectionModel = LineConnection | PointConnection
+
+interface ConnectionBase {
+  /** Acts as a spring beside the air, smeared over the area. */
+  readonly isSpring: boolean
+  /** Share of its power that also travels as free bending waves, incoherent with the air path; 0: none. */
+  readonly share: number
+  /** The spring already carries waves longer than twice the spacing; false where it is no spring (plates). */
+  readonly isMasked: boolean
+}
+
+export interface LineConnection extends ConnectionBase {
+  readonly kind: 'line'
+  /** m between lines */
+  readonly spacing: number
+  /** m2/N, of a metre of line; 0 = rigid */
+  readonly compliance: number
+  /** m between the lines that hold each leaf still; 0: held by none */
+  readonly spanFar: number
+  readonly spanRoom: number
+}
+
+export interface PointConnection extends ConnectionBase {
+  readonly kind: 'point'
+  /** m2 per point */
+  readonly area: number
+  /** N/m per point */
+  readonly stiffness: number
+  readonly loss: number
+}
+
+const ENDS = new Float64Array(2)
+/** 1/8 of the point impedance of an infinite thin plate is 1 / sqrt(B m). @source Cremer and Heckl, memory */
+const POINT_IMPEDANCE = 8
+
+function lineSpring(
+  line: LineConnection,
+  far: LeafModel,
+  room: LeafModel,
+  hz: number,
+  stiffness: number,
+  out: Float64Array,
+): void {
+  const loss = links.lineLoss.value
+  // j w C b / (1 + 0.1 j) = w C b (0.1 + j) / 1.01
+  const give = (2 * Math.PI * hz * line.compliance * line.spacing) / (1 + loss * loss)
+  let re = give * loss
+  let im = give
+  for (const [leaf, span] of [
+    [far, line.spanFar],
+    [room, line.spanRoom],
+  ] as const) {
+    lineImpedance({ mass: leaf.mass, bending: bendingAt(leaf, hz, stiffness), span }, line.spacing, hz, ENDS)
+    const norm = ENDS[0]! ** 2 + ENDS[1]! ** 2
+    re += ENDS[0]! / norm
+    im -= ENDS[1]! / norm
+  }
+  const norm = re * re + im * im
+  out[0] = re / norm
+  out[1] = -im / norm
+}
+
+function pointSpring(
+  point: PointConnection,
+  far: LeafModel,
+  room: LeafModel,
+  hz: number,
+  stiffness: number,
+  out: Float64Array,
+): void {
+  const { loss } = point
+  const give = (2 * Math.PI * hz) / (point.stiffness * (1 + loss * loss))
+  const plates =
+    1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(far, hz, stiffness) * far.mass)) +
+    1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(room, hz, stiffness) * room.mass))
+  const re = (give * loss + plates) * point.area
+  const im = give * point.area
+  const norm = re * re + im * im
+  out[0] = re / norm
+  out[1] = -im / norm
+}
+
+/**
+ * Pressure per difference of velocity between the two leaves, Pa s/m, into out[0] (re) and out[1] (im).
+ * @param hz  Hz
+ * @param stiffness  factor on the boards' Young's modulus
+ * @source line: Davy's line bridge with finite compliance as in Vigran, Building Acoustics (2008), p. 295 (seen), static
+ *   term own; point: spring between two plate point impedances, own arrangement
+ */
+export function connectionSpring(
+  connection: ConnectionModel,
+  far: LeafModel,
+  room: LeafModel,
+  hz: number,
+  stiffness: number,
+  out: Float64Array,
+): void {
+  if (connection.kind === 'line') lineSpring(connection, far, room, hz, stiffness, out)
+  else pointSpring(connection, far, room, hz, stiffness, out)
+}

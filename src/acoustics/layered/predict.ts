@@ -1,0 +1,58 @@
+import type { BandCurve } from '#acoustics/bands.ts'
+import { joinTouchingLeaves } from '#acoustics/layered/compile.ts'
+import { lossCurve } from '#acoustics/layered/lossCurve.ts'
+import { METHOD, type Quality } from '#acoustics/layered/method.ts'
+import { notesOn, type PredictionNote } from '#acoustics/layered/notes.ts'
+import { type Resonance, resonancesOf } from '#acoustics/layered/resonance.ts'
+import { guardShallowGaps } from '#acoustics/layered/shallowGapGuard.ts'
+import { type Family, spreadOf } from '#acoustics/layered/spread.ts'
+import type { LayeredSystem } from '#acoustics/layered/system.ts'
+import type { Decibels, SquareMetres } from '#units/quantity.ts'
+import { invariant } from '#units/result.ts'
+
+/** What is expected of a construction, and how sure that is. */
+export interface Prediction {
+  /** dB over BANDS_HZ, not capped: shown values end at SHOWN_LOSS_CAP_DB */
+  readonly lossDb: BandCurve
+  /** Rising in frequency. */
+  readonly resonances: readonly Resonance[]
+  readonly notes: readonly PredictionNote[]
+  /** Kind of construction the spread belongs to. */
+  readonly family: Family
+  /** One standard deviation of STC; never below 2.0. */
+  readonly spreadStcDb: Decibels
+  /** One standard deviation by band, dB. */
+  readonly spreadBandDb: BandCurve
+}
+
+export interface PredictOptions {
+  readonly quality: Quality
+  /** Area of the specimen; absent: LABORATORY_AREA_M2. */
+  readonly areaM2?: SquareMetres | undefined
+}
+
+/** Usual area of a test wall, m2: predictions compare with laboratory values. @source ISO 10140-5, memory */
+export const LABORATORY_AREA_M2: SquareMetres = 10
+
+/**
+ * Airborne transmission loss of leaves and cavities, 50-5000 Hz, with its resonances, doubts and spread.
+ * @param system  checked by `checkSystem`: at least one leaf, one cavity less, depths and masses > 0
+ * @source nodal form of the transfer-matrix method; parts and their sources in leaf, cavity, link, integrate and data/
+ */
+export function predictLoss(system: LayeredSystem, options: PredictOptions): Prediction {
+  invariant(system.leaves.length > 0, 'a construction has a leaf')
+  invariant(system.cavities.length === system.leaves.length - 1, 'a cavity lies between every two leaves')
+  const joined = joinTouchingLeaves(system)
+  const area = options.areaM2 ?? LABORATORY_AREA_M2
+  const curve = (part: LayeredSystem) => lossCurve(part, area, options.quality, METHOD)
+  const guarded = guardShallowGaps(joined, curve(joined), curve)
+  const spread = spreadOf(joined)
+  return {
+    lossDb: guarded.lossDb,
+    resonances: resonancesOf(joined),
+    notes: [...guarded.notes, ...notesOn(joined)],
+    family: spread.family,
+    spreadStcDb: spread.stcDb,
+    spreadBandDb: spread.bandDb,
+  }
+}

@@ -1,0 +1,69 @@
+/** Most integration nodes one frequency can need: 64 per distinct board of a leaf is far above what occurs. */
+export const MAX_NODES = 512
+
+/**
+ * Scratch arrays of one prediction: for each leaf or cavity i and node n, entry i * MAX_NODES + n.
+ * Complex numbers are two arrays; allocating objects in the inner loops would cost ten times the arithmetic.
+ */
+export interface Workspace {
+  /** Integration angles: trace sine squared, cosine, weight x 2 sin; how many are used. */
+  readonly nodes: NodeSet
+  readonly leafRe: Float64Array
+  readonly leafIm: Float64Array
+  /** Cavity impedances z11, z12 (= z21) and z22, Pa s/m. */
+  readonly z11Re: Float64Array
+  readonly z11Im: Float64Array
+  readonly z12Re: Float64Array
+  readonly z12Im: Float64Array
+  readonly z22Re: Float64Array
+  readonly z22Im: Float64Array
+  /** System matrix: diagonal and (negative) off-diagonal. */
+  readonly diagRe: Float64Array
+  readonly diagIm: Float64Array
+  /** Diagonal during elimination. */
+  readonly pivotRe: Float64Array
+  readonly pivotIm: Float64Array
+  /** Leaf velocities of the last solve, m/s. */
+  readonly vRe: Float64Array
+  readonly vIm: Float64Array
+  /** Radiation efficiency and resonant window by node. */
+  readonly sigma: Float64Array
+  readonly window: Float64Array
+  /** Load on the outer leaves by node, Pa s/m. */
+  readonly load: Float64Array
+}
+
+export interface NodeSet {
+  readonly sin2: Float64Array
+  readonly cos: Float64Array
+  /** Weight of d theta. */
+  readonly weight: Float64Array
+  count: number
+  /** True for the plain nodes used when no leaf coincides: they are the same at every frequency. */
+  plain: boolean
+}
+
+export function createWorkspace(leaves: number): Workspace {
+  const perNode = () => new Float64Array(MAX_NODES)
+  const perLeaf = () => new Float64Array(leaves * MAX_NODES)
+  return {
+    nodes: { sin2: perNode(), cos: perNode(), weight: perNode(), count: 0, plain: false },
+    leafRe: perLeaf(),
+    leafIm: perLeaf(),
+    z11Re: perLeaf(),
+    z11Im: perLeaf(),
+    z12Re: perLeaf(),
+    z12Im: perLeaf(),
+    z22Re: perLeaf(),
+    z22Im: perLeaf(),
+    diagRe: perLeaf(),
+    diagIm: perLeaf(),
+    pivotRe: perLeaf(),
+    pivotIm: perLeaf(),
+    vRe: perLeaf(),
+    vIm: perLeaf(),
+    sigma: perNode(),
+    window: perNode(),
+    load: perNode(),
+  }
+}

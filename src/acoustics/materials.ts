@@ -1,0 +1,62 @@
+import table from '#acoustics/data/materials.json' with { type: 'json' }
+import type { KilogramsPerSquareMetre, Millimetres } from '#units/quantity.ts'
+
+/** A material a sheet can be made of. */
+export type MaterialId = keyof typeof table.materials
+
+/**
+ * What a material is to the sound: `board` and `topping` are carried by a frame, `pane` sits in a seal, `sheet`
+ * adds mass, `heavy` is masonry or concrete.
+ */
+export type MaterialClass = 'board' | 'topping' | 'pane' | 'sheet' | 'heavy'
+
+/** Properties of one material; SI units. Every number has its source in data/materials.json. */
+export interface Material {
+  readonly name: string
+  readonly class: MaterialClass
+  readonly densityKgM3: number
+  readonly youngPa: number
+  readonly poisson: number
+  readonly internalLoss: number
+  readonly source: string
+  readonly status: string
+}
+
+interface Entry extends Omit<Material, 'class'> {
+  readonly class: string
+  /** Thinner boards of the same name are made denser. */
+  readonly thinner?: { readonly belowMm: Millimetres; readonly densityKgM3: number; readonly youngPa: number }
+}
+
+const ENTRIES: Readonly<Record<MaterialId, Entry>> = table.materials
+const CLASSES: readonly string[] = ['board', 'topping', 'pane', 'sheet', 'heavy'] satisfies MaterialClass[]
+
+function isMaterialClass(text: string): text is MaterialClass {
+  return CLASSES.includes(text)
+}
+
+/** Every material by id, in the order of data/materials.json. */
+export function materialIds(): readonly string[] {
+  return Object.keys(ENTRIES)
+}
+
+export function isMaterialId(text: string): text is MaterialId {
+  return Object.hasOwn(ENTRIES, text)
+}
+
+/** Properties of a material at a thickness in mm (type X board is denser when thin). */
+export function materialAt(id: MaterialId, thicknessMm: Millimetres): Material {
+  const { thinner, class: kind, ...rest } = ENTRIES[id]
+  const known = { ...rest, class: isMaterialClass(kind) ? kind : 'board' }
+  if (thinner === undefined || thicknessMm >= thinner.belowMm) return known
+  return { ...known, densityKgM3: thinner.densityKgM3, youngPa: thinner.youngPa }
+}
+
+/** Surface mass of a sheet, kg/m2: as weighed where that is known, else density times thickness. */
+export function sheetMass(
+  id: MaterialId,
+  thicknessMm: Millimetres,
+  weighed?: KilogramsPerSquareMetre | undefined,
+): KilogramsPerSquareMetre {
+  return weighed ?? (materialAt(id, thicknessMm).densityKgM3 * thicknessMm) / 1000
+}
