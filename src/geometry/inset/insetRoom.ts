@@ -1,0 +1,118 @@
+import { type Grid, gridAround, STEPS_PER_MM } from '#geometry/grid.ts'
+import type { GridRoom } from '#geometry/inset/floorEdges.ts'
+import { counterClockwise, type GridRing, roundRing, type SourceWall, sourceWalls } from '#geometry/inset/gridRing.ts'
+import { layFloor } from '#geometry/inset/layFloor.ts'
+import { type MovedRing, moveOutward } from '#geometry/inset/moveOutward.ts'
+import { overlayStrips } from '#geometry/inset/overlay.ts'
+import { readInset } from '#geometry/inset/readInset.ts'
+import type { Inset, InsetInput, InsetRefusal } from '#geometry/inset/types.ts'
+import { checkRing, validateInput } from '#geometry/inset/validate.ts'
+import type { Point } from '#geometry/polygon.ts'
+import { fail, ok, type Result } from '#units/result.ts'
+
+export type {
+  InnerEdge,
+  Inset,
+  InsetInput,
+  InsetObstacle,
+  InsetRefusal,
+  InsetWarning,
+  Strip,
+  WallResult,
+} from '#geometry/inset/types.ts'
+
+/** Grids to try in turn; a second one is needed only if the drawing contradicts itself on the first. */
+const GRIDS = [STEPS_PER_MM, 640, 321, 961] as const
+
+/**
+ * What is left of a room when every wall gives up its own depth: the clear room, each wall's strips, lengths and
+ * warnings. Works on a grid of 1/320 mm, so the areas handed out add up exactly.
+ * @param input  mm, y up; outline in either direction, up to 60 m across; depths up to 10 m, below 0 where the room grows
+ * @returns a refusal that names walls (counted from 0 in `walls`, from 1 in words) when the rings enclose no clear floor
+ */
+export function insetRoom(input: InsetInput): Result<Inset, InsetRefusal> {
+  const refusal = validateInput(input)
+  return refusal ? fail(refusal) : firstAnswer(GRIDS, (stepsPerMm) => insetOnGrid(input, stepsPerMm))
+}
+
+/** The first grid's answer that does not contradict itself (null), or a refusal when there is none. */
+export function firstAnswer(
+  grids: readonly number[],
+  attempt: (stepsPerMm: number) => Result<Inset, InsetRefusal> | null,
+): Result<Inset, InsetRefusal> {
+  for (const stepsPerMm of grids) {
+    const answer = attempt(stepsPerMm)
+    if (answer) return answer
+  }
+  const message =
+    'The room could not be worked out: its lines contradict each other on every grid tried. ' +
+    'Move the corners that lie closest together by a millimetre, and please report the room.'
+  return fail({ code: 'engine', message, walls: [] })
+}
+
+/** One try. Null when the drawing contradicts itself or its parts do not add up. */
+function insetOnGrid(input: InsetInput, stepsPerMm: number): Result<Inset, InsetRefusal> | null {
+  const outlines = [input.outline, ...input.obstacles.map((obstacle) => obstacle.outline)]
+  const grid = gridAround(outlines.flat(), stepsPerMm)
+  const sources = outlines.flatMap((outline) => sourceWalls(outline, grid))
+  const depthsMm = [input.depthsMm, ...input.obstacles.map((obstacle) => obstacle.depthsMm)].flat()
+  const depths = depthsMm.map((depth) => depth * stepsPerMm)
+  const room = layRings(outlines, sources, depths, grid)
+  if (!room.ok) return room
+  const floor = layFloor(room.value)
+  const overlay = floor && overlayStrips(floor)
+  if (!overlay) return null
+  const inset = readInset(overlay, { outlines, sources, room: room.value, grid })
+  return inset.closureGridUnits2 === 0 ? ok(inset) : null
+}
+
+/** The rings on the grid, checked and moved, the floor on their left. */
+function layRings(
+  outlines: readonly (readonly Point[])[],
+  sources: readonly SourceWall[],
+  depths: readonly number[],
+  grid: Grid,
+): Result<GridRoom, InsetRefusal> {
+  const given: MovedRing[] = []
+  const moved: MovedRing[] = []
+  let firstWall = 0
+  for (const outline of outlines) {
+    const refusal = checkRing(outline, firstWall, grid)
+    if (refusal) return fail(refusal)
+    const ring = counterClockwise(roundRing(outline, firstWall, grid))
+    const facing = withDirections(firstWall === 0 ? ring : reversed(ring), sources)
+    const result = moveWhereNegative(facing, depths, grid)
+    if (!result.ok) return result
+    given.push(facing)
+    moved.push(result.value)
+    firstWall += outline.length
+  }
+  const [outline, ...obstacles] = given
+  const [movedOutline, ...movedObstacles] = moved
+  return ok({ outline: outline!, movedOutline: movedOutline!, obstacles, movedObstacles, depths })
+}
+
+function moveWhereNegative(ring: MovedRing, depths: readonly number[], grid: Grid): Result<MovedRing, InsetRefusal> {
+  const own = ring.walls.map((wall) => depths[wall]!)
+  return own.some((depth) => depth < 0) ? moveOutward(ring, ring.directions, own, grid) : ok(ring)
+}
+
+/** The same ring the other way round. */
+function reversed({ xs, ys, walls }: GridRing): GridRing {
+  const turned = walls.toReversed()
+  turned.push(turned.shift()!)
+  return { xs: xs.toReversed(), ys: ys.toReversed(), walls: turned }
+}
+
+/** Adds each edge's direction as the caller drew it, not as rounding turned it. */
+function withDirections(ring: GridRing, sources: readonly SourceWall[]): MovedRing {
+  const n = ring.xs.length
+  const directions = ring.walls.map((wall, k) => {
+    const { directionX, directionY } = sources[wall]!
+    const dx = ring.xs[(k + 1) % n]! - ring.xs[k]!
+    const dy = ring.ys[(k + 1) % n]! - ring.ys[k]!
+    const sign = dx * directionX + dy * directionY < 0 ? -1 : 1
+    return [sign * directionX, sign * directionY] as const
+  })
+  return { ...ring, directions, joins: ring.walls.map(() => false) }
+}
