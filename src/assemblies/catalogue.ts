@@ -1,58 +1,58 @@
 import type { Assembly, Catalogue, ExistingConstruction, SurfaceKind } from '#assemblies/assembly.ts'
-import C01 from '#assemblies/catalogue/C01.json'
-import C02 from '#assemblies/catalogue/C02.json'
-import C03 from '#assemblies/catalogue/C03.json'
-import C04 from '#assemblies/catalogue/C04.json'
-import C05 from '#assemblies/catalogue/C05.json'
-import C06 from '#assemblies/catalogue/C06.json'
-import C07 from '#assemblies/catalogue/C07.json'
-import C08 from '#assemblies/catalogue/C08.json'
-import C09 from '#assemblies/catalogue/C09.json'
-import C10 from '#assemblies/catalogue/C10.json'
-import C11 from '#assemblies/catalogue/C11.json'
-import F01 from '#assemblies/catalogue/F01.json'
-import F02 from '#assemblies/catalogue/F02.json'
-import F03 from '#assemblies/catalogue/F03.json'
-import F04 from '#assemblies/catalogue/F04.json'
-import F05 from '#assemblies/catalogue/F05.json'
-import W01 from '#assemblies/catalogue/W01.json'
-import W02 from '#assemblies/catalogue/W02.json'
-import W03 from '#assemblies/catalogue/W03.json'
-import W04 from '#assemblies/catalogue/W04.json'
-import W06 from '#assemblies/catalogue/W06.json'
-import W07 from '#assemblies/catalogue/W07.json'
-import W08 from '#assemblies/catalogue/W08.json'
-import W09 from '#assemblies/catalogue/W09.json'
-import W10 from '#assemblies/catalogue/W10.json'
-import W12 from '#assemblies/catalogue/W12.json'
-import W13 from '#assemblies/catalogue/W13.json'
-import W14 from '#assemblies/catalogue/W14.json'
-import W15 from '#assemblies/catalogue/W15.json'
-import W16 from '#assemblies/catalogue/W16.json'
-import W19 from '#assemblies/catalogue/W19.json'
-import W20 from '#assemblies/catalogue/W20.json'
-import W21 from '#assemblies/catalogue/W21.json'
-import W22 from '#assemblies/catalogue/W22.json'
-import blockDense100 from '#assemblies/existing/block-dense-100.json'
-import blockHollow190 from '#assemblies/existing/block-hollow-190.json'
-import brick102 from '#assemblies/existing/brick-102.json'
-import brick215 from '#assemblies/existing/brick-215.json'
-import concrete150 from '#assemblies/existing/concrete-150.json'
-import concrete203 from '#assemblies/existing/concrete-203.json'
-import concreteSlabAbove150 from '#assemblies/existing/concrete-slab-above-150.json'
-import concreteSlabSuspended150 from '#assemblies/existing/concrete-slab-suspended-150.json'
-import joist2x10Floor from '#assemblies/existing/joist-2x10-floor.json'
-import joist2x10Subfloor from '#assemblies/existing/joist-2x10-subfloor.json'
-import joist2x10SubfloorNeighbour from '#assemblies/existing/joist-2x10-subfloor-neighbour.json'
-import joist47x97FeltRoof from '#assemblies/existing/joist-47x97-felt-roof.json'
-import party2x4TwoRows from '#assemblies/existing/party-2x4-two-rows.json'
-import slabOnGround from '#assemblies/existing/slab-on-ground.json'
-import steelStudBoardFarSide from '#assemblies/existing/steel-stud-board-far-side.json'
-import stud2x4BoardFarSide from '#assemblies/existing/stud-2x4-board-far-side.json'
-import stud2x4BrickVeneer from '#assemblies/existing/stud-2x4-brick-veneer.json'
-import stud2x4OsbSiding from '#assemblies/existing/stud-2x4-osb-siding.json'
-import stud2x6OsbSiding from '#assemblies/existing/stud-2x6-osb-siding.json'
-import trussOsbShingles from '#assemblies/existing/truss-osb-shingles.json'
+import C01 from '#assemblies/catalogue/C01.json' with { type: 'json' }
+import C02 from '#assemblies/catalogue/C02.json' with { type: 'json' }
+import C03 from '#assemblies/catalogue/C03.json' with { type: 'json' }
+import C04 from '#assemblies/catalogue/C04.json' with { type: 'json' }
+import C05 from '#assemblies/catalogue/C05.json' with { type: 'json' }
+import C06 from '#assemblies/catalogue/C06.json' with { type: 'json' }
+import C07 from '#assemblies/catalogue/C07.json' with { type: 'json' }
+import C08 from '#assemblies/catalogue/C08.json' with { type: 'json' }
+import C09 from '#assemblies/catalogue/C09.json' with { type: 'json' }
+import C10 from '#assemblies/catalogue/C10.json' with { type: 'json' }
+import C11 from '#assemblies/catalogue/C11.json' with { type: 'json' }
+import F01 from '#assemblies/catalogue/F01.json' with { type: 'json' }
+import F02 from '#assemblies/catalogue/F02.json' with { type: 'json' }
+import F03 from '#assemblies/catalogue/F03.json' with { type: 'json' }
+import F04 from '#assemblies/catalogue/F04.json' with { type: 'json' }
+import F05 from '#assemblies/catalogue/F05.json' with { type: 'json' }
+import W01 from '#assemblies/catalogue/W01.json' with { type: 'json' }
+import W02 from '#assemblies/catalogue/W02.json' with { type: 'json' }
+import W03 from '#assemblies/catalogue/W03.json' with { type: 'json' }
+import W04 from '#assemblies/catalogue/W04.json' with { type: 'json' }
+import W06 from '#assemblies/catalogue/W06.json' with { type: 'json' }
+import W07 from '#assemblies/catalogue/W07.json' with { type: 'json' }
+import W08 from '#assemblies/catalogue/W08.json' with { type: 'json' }
+import W09 from '#assemblies/catalogue/W09.json' with { type: 'json' }
+import W10 from '#assemblies/catalogue/W10.json' with { type: 'json' }
+import W12 from '#assemblies/catalogue/W12.json' with { type: 'json' }
+import W13 from '#assemblies/catalogue/W13.json' with { type: 'json' }
+import W14 from '#assemblies/catalogue/W14.json' with { type: 'json' }
+import W15 from '#assemblies/catalogue/W15.json' with { type: 'json' }
+import W16 from '#assemblies/catalogue/W16.json' with { type: 'json' }
+import W19 from '#assemblies/catalogue/W19.json' with { type: 'json' }
+import W20 from '#assemblies/catalogue/W20.json' with { type: 'json' }
+import W21 from '#assemblies/catalogue/W21.json' with { type: 'json' }
+import W22 from '#assemblies/catalogue/W22.json' with { type: 'json' }
+import blockDense100 from '#assemblies/existing/block-dense-100.json' with { type: 'json' }
+import blockHollow190 from '#assemblies/existing/block-hollow-190.json' with { type: 'json' }
+import brick102 from '#assemblies/existing/brick-102.json' with { type: 'json' }
+import brick215 from '#assemblies/existing/brick-215.json' with { type: 'json' }
+import concrete150 from '#assemblies/existing/concrete-150.json' with { type: 'json' }
+import concrete203 from '#assemblies/existing/concrete-203.json' with { type: 'json' }
+import concreteSlabAbove150 from '#assemblies/existing/concrete-slab-above-150.json' with { type: 'json' }
+import concreteSlabSuspended150 from '#assemblies/existing/concrete-slab-suspended-150.json' with { type: 'json' }
+import joist2x10Floor from '#assemblies/existing/joist-2x10-floor.json' with { type: 'json' }
+import joist2x10Subfloor from '#assemblies/existing/joist-2x10-subfloor.json' with { type: 'json' }
+import joist2x10SubfloorNeighbour from '#assemblies/existing/joist-2x10-subfloor-neighbour.json' with { type: 'json' }
+import joist47x97FeltRoof from '#assemblies/existing/joist-47x97-felt-roof.json' with { type: 'json' }
+import party2x4TwoRows from '#assemblies/existing/party-2x4-two-rows.json' with { type: 'json' }
+import slabOnGround from '#assemblies/existing/slab-on-ground.json' with { type: 'json' }
+import steelStudBoardFarSide from '#assemblies/existing/steel-stud-board-far-side.json' with { type: 'json' }
+import stud2x4BoardFarSide from '#assemblies/existing/stud-2x4-board-far-side.json' with { type: 'json' }
+import stud2x4BrickVeneer from '#assemblies/existing/stud-2x4-brick-veneer.json' with { type: 'json' }
+import stud2x4OsbSiding from '#assemblies/existing/stud-2x4-osb-siding.json' with { type: 'json' }
+import stud2x6OsbSiding from '#assemblies/existing/stud-2x6-osb-siding.json' with { type: 'json' }
+import trussOsbShingles from '#assemblies/existing/truss-osb-shingles.json' with { type: 'json' }
 import { layersDepth } from '#assemblies/layer.ts'
 import { assemblySchema, existingConstructionSchema } from '#assemblies/schema.ts'
 import { invariant } from '#units/result.ts'

@@ -5,9 +5,9 @@ import type { BoardLayer, CavityLayer, Layer } from '#assemblies/layer.ts'
 export interface CombineNote {
   readonly code:
     | 'resilient-over-board'
-    | 'low-profile-needs-bare-bays'
-    | 'triple-leaf'
-    | 'shallow-gap'
+    | 'needs-bare-bays'
+    | 'lining-divides-cavity'
+    | 'shallow-void'
     | 'vented-roof'
     | 'nested-under-trusses'
     | 'masonry-on-frame'
@@ -30,11 +30,11 @@ const SHALLOW_VOID_MM = 50
 const TEXT: Readonly<Record<CombineNote['code'], string>> = {
   'resilient-over-board':
     'Channel or clips over the existing board leave a shallow void between two boards, and the surface then performs about as if they were not there: remove the existing lining first.',
-  'low-profile-needs-bare-bays':
-    'Low-profile clips and their channel sit inside the bays, so this cannot be built over the existing lining: remove the lining, or choose another assembly.',
-  'triple-leaf':
+  'needs-bare-bays':
+    'This assembly reaches into the bays of the existing frame, so it cannot be built over the existing lining: remove the lining, or choose another assembly.',
+  'lining-divides-cavity':
     'The kept lining divides the cavity: three leaves with two shallow cavities let more bass through than two leaves with one deep cavity, so remove the lining first if it is not needed for fire.',
-  'shallow-gap':
+  'shallow-void':
     'The void behind the new boards is shallow, so its resonance falls into the bass and anything that stands proud can bridge it: choose a deeper assembly where bass matters.',
   'vented-roof':
     'The roof space is vented, and its openings hold the roof itself to about 22 to 25 dB whatever it weighs: the figure for this ceiling is an upper limit.',
@@ -80,12 +80,17 @@ function cavityCodes({ existing, lining }: Chosen, assembly: Assembly): CombineN
   if (first?.kind === 'damping-compound') return face?.kind === 'board' ? [] : ['compound-alone']
   if (first?.kind !== 'cavity') return []
   if (lining !== null && assembly.needsBareFrame) {
-    return first.link.kind === 'low-profile-clip' ? ['low-profile-needs-bare-bays'] : ['resilient-over-board']
+    return hangsInFront(first) ? ['resilient-over-board'] : ['needs-bare-bays']
   }
   const codes: CombineNote['code'][] = []
-  if (lining !== null && existing.layers.some((layer) => layer.kind === 'cavity')) codes.push('triple-leaf')
-  if (isShallow(first, face)) codes.push('shallow-gap')
+  if (lining !== null && existing.layers.some((layer) => layer.kind === 'cavity')) codes.push('lining-divides-cavity')
+  if (isShallow(first, face)) codes.push('shallow-void')
   return codes
+}
+
+/** Channel and clips go on a face; low-profile clips, hangers, staggered studs and nested joists go into the bays. */
+function hangsInFront(cavity: CavityLayer): boolean {
+  return cavity.link.kind === 'resilient-channel' || cavity.link.kind === 'sound-clip'
 }
 
 function isShallow(cavity: CavityLayer, face: Layer | undefined): boolean {

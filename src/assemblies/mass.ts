@@ -20,8 +20,3 @@ export function layerMass(layer: Layer): KilogramsPerSquareMetre {
       return (layer.frame?.massKgM2 ?? 0) + (layer.farFrame?.massKgM2 ?? 0)
   }
 }
-
-/** Weight of a build-up, kg/m2: boards, compound, frames, hardware and fillers, without wool. */
-export function layersMass(layers: readonly Layer[]): KilogramsPerSquareMetre {
-  return layers.reduce((sum, layer) => sum + layerMass(layer), 0)
-}

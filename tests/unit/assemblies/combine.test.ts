@@ -137,15 +137,19 @@ describe('notes', () => {
   })
 
   it.each([
-    ['stud-2x4-osb-siding', 'W14', LINING, ['triple-leaf']],
+    ['stud-2x4-osb-siding', 'W14', LINING, ['lining-divides-cavity']],
     ['stud-2x4-osb-siding', 'W14', null, []],
-    ['stud-2x4-osb-siding', 'W09', LINING, ['low-profile-needs-bare-bays']],
-    ['stud-2x4-osb-siding', 'W09', null, ['shallow-gap']],
+    ['stud-2x4-osb-siding', 'W09', LINING, ['needs-bare-bays']],
+    ['stud-2x4-osb-siding', 'W10', LINING, ['needs-bare-bays']],
+    ['joist-2x10-subfloor', 'C09', LINING, ['needs-bare-bays']],
+    ['joist-2x10-subfloor', 'C10', LINING, ['needs-bare-bays']],
+    ['concrete-203', 'W19', LINING, ['resilient-over-board']],
+    ['stud-2x4-osb-siding', 'W09', null, ['shallow-void']],
     ['stud-2x4-osb-siding', 'W02', null, ['compound-alone']],
     ['stud-2x4-osb-siding', 'W02', LINING, []],
     ['stud-2x4-osb-siding', 'W20', null, ['masonry-on-frame']],
-    ['concrete-203', 'W07', null, ['frame-on-masonry', 'shallow-gap']],
-    ['concrete-203', 'W19', null, ['shallow-gap']],
+    ['concrete-203', 'W07', null, ['frame-on-masonry', 'shallow-void']],
+    ['concrete-203', 'W19', null, ['shallow-void']],
     ['concrete-203', 'W20', null, []],
     ['concrete-203', 'W14', null, []],
     ['truss-osb-shingles', 'C05', null, ['vented-roof']],
@@ -153,7 +157,7 @@ describe('notes', () => {
     ['truss-osb-shingles', null, null, ['vented-roof']],
     ['slab-on-ground', 'F03', null, ['floating-floor']],
     ['slab-on-ground', 'F01', null, []],
-    ['joist-2x10-subfloor', 'C11', LINING, ['triple-leaf']],
+    ['joist-2x10-subfloor', 'C11', LINING, ['lining-divides-cavity']],
   ] as const)('%s with %s', (existing, assembly, lining, expected) => {
     expect(codes(existing, assembly, lining)).toEqual(expected)
   })
