@@ -116,7 +116,7 @@ function addLoops(band: Band, rings: LocalRings, closest: number, runs: Runs): v
   const depth = band.t1 - band.t0
   const half = depth / 2 - Math.min(0.06 * depth, closest / 3)
   for (const [s0, s1] of sharedSpans(rings, band)) {
-    const turns = Math.floor((s1 - s0) / Math.max(0.72 * depth, 4 * closest))
+    const turns = Math.floor((s1 - s0) / Math.max(0.95 * depth, 4.5 * closest))
     if (turns < 1) continue
     const pitch = (s1 - s0) / turns
     const run: number[] = []

@@ -4,14 +4,14 @@ import type { Box, Place } from '#drawing/model.ts'
 export interface Placer {
   /** Marks an area as taken. */
   readonly take: (box: Box) => void
-  /** Marks a line as something no label may cross. */
-  readonly takeLine: (x1: number, y1: number, x2: number, y2: number) => void
-  /** Nothing taken lies in the box. */
-  readonly isFree: (box: Box) => boolean
+  /** Marks a line as something no label may cross; a thin one may run behind a symbol with a ground of its own. */
+  readonly takeLine: (x1: number, y1: number, x2: number, y2: number, thin?: boolean) => void
+  /** Nothing taken lies in the box; thin lines count unless `overThin`. */
+  readonly isFree: (box: Box, overThin?: boolean) => boolean
   /** A line crosses no label or symbol; its ends, as long as `ends`, may touch. */
   readonly isFreeLine: (from: Place, to: Place, ends: number) => boolean
   /** Takes the first candidate whose boxes are all free and gives it; undefined when there is none. */
-  readonly placeFirst: <Candidate extends { readonly boxes: readonly Box[] }>(
+  readonly placeFirst: <Candidate extends { readonly boxes: readonly Box[]; readonly overThin?: boolean | undefined }>(
     candidates: Iterable<Candidate>,
   ) => Candidate | undefined
 }
@@ -20,16 +20,18 @@ export interface Placer {
 export function createPlacer(bounds?: Box): Placer {
   const boxes: Box[] = []
   const lines: (readonly [number, number, number, number])[] = []
-  const isFree = (box: Box): boolean =>
+  const thinLines: (readonly [number, number, number, number])[] = []
+  const isFree = (box: Box, overThin = false): boolean =>
     (bounds === undefined || contains(bounds, box)) &&
     !boxes.some((taken) => boxesMeet(taken, box)) &&
-    !lines.some((line) => lineMeetsBox(line, box))
+    !lines.some((line) => lineMeetsBox(line, box)) &&
+    (overThin || !thinLines.some((line) => lineMeetsBox(line, box)))
   return {
     take: (box) => {
       boxes.push(box)
     },
-    takeLine: (x1, y1, x2, y2) => {
-      lines.push([x1, y1, x2, y2])
+    takeLine: (x1, y1, x2, y2, thin = false) => {
+      ;(thin ? thinLines : lines).push([x1, y1, x2, y2])
     },
     isFree,
     isFreeLine: (from, to, ends) => {
@@ -41,7 +43,7 @@ export function createPlacer(bounds?: Box): Placer {
     },
     placeFirst: (candidates) => {
       for (const candidate of candidates) {
-        if (!candidate.boxes.every(isFree)) continue
+        if (!candidate.boxes.every((box) => isFree(box, candidate.overThin))) continue
         boxes.push(...candidate.boxes)
         return candidate
       }
@@ -78,24 +80,21 @@ function contains(outer: Box, inner: Box): boolean {
   )
 }
 
-/** Liang and Barsky's clip of a line to a box: something of it remains. */
+/** Something of a line lies inside a box. @source Liang and Barsky, line clipping, 1984, memory */
 function lineMeetsBox([x1, y1, x2, y2]: readonly [number, number, number, number], box: Box): boolean {
-  let enter = 0
-  let leave = 1
-  const sides: readonly (readonly [number, number])[] = [
-    [x1 - x2, x1 - box.x],
-    [x2 - x1, box.x + box.width - x1],
-    [y1 - y2, y1 - box.y],
-    [y2 - y1, box.y + box.height - y1],
-  ]
-  for (const [step, room] of sides) {
-    if (step === 0) {
-      if (room <= 0) return false
-    } else if (step < 0) {
-      enter = Math.max(enter, room / step)
-    } else {
-      leave = Math.min(leave, room / step)
-    }
-  }
-  return enter < leave
+  const right = box.x + box.width
+  const bottom = box.y + box.height
+  if ((x1 <= box.x && x2 <= box.x) || (x1 >= right && x2 >= right)) return false
+  if ((y1 <= box.y && y2 <= box.y) || (y1 >= bottom && y2 >= bottom)) return false
+  const [enterX, leaveX] = within(x1, x2 - x1, box.x, right)
+  const [enterY, leaveY] = within(y1, y2 - y1, box.y, bottom)
+  return Math.max(0, enterX, enterY) < Math.min(1, leaveX, leaveY)
+}
+
+/** Shares of a line between which one coordinate lies in a range. */
+function within(start: number, step: number, low: number, high: number): [number, number] {
+  if (step === 0) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]
+  const first = (low - start) / step
+  const second = (high - start) / step
+  return first < second ? [first, second] : [second, first]
 }

@@ -4,11 +4,12 @@ import { createPlacer } from '#drawing/place.ts'
 import { clearDimensions } from '#drawing/plan/clearDimensions.ts'
 import { gridMarks } from '#drawing/plan/grid.ts'
 import { openingLabels, openingMarks } from '#drawing/plan/openings.ts'
-import { dropMarks, obstacleMarks, outlineGround, outlineMarks, takeEdges } from '#drawing/plan/outline.ts'
+import { outlineGround, outlineMarks, takeEdges } from '#drawing/plan/outline.ts'
 import { outsideDimensions } from '#drawing/plan/outsideDimensions.ts'
 import type { PlanContext, PlanInput } from '#drawing/plan/planInput.ts'
 import { roomLabel } from '#drawing/plan/roomLabel.ts'
 import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
+import { dropLabels, dropMarks, obstacleLabels, obstacleMarks } from '#drawing/plan/standing.ts'
 import { clearEdges, clearGround, stripMarks } from '#drawing/plan/strips.ts'
 import { tagMarks } from '#drawing/plan/tags.ts'
 import { wallLines } from '#drawing/plan/wallLines.ts'
@@ -40,22 +41,36 @@ export function planMarks(input: PlanInput): Mark[] {
   return [...shapes, ...annotations(context)]
 }
 
+/** Walls shorter than this many text sizes place their tags first: they have the least choice. */
+const SHORT = 14
+
 /** Words and dimensions; the order is the order in which they choose their place. */
 function annotations(context: PlanContext): Mark[] {
   const { show = {} } = context
   const marks: Mark[] = []
-  if (show.tags !== false) marks.push(...tagMarks(context))
-  if (show.roomLabel !== false) marks.push(...roomLabel(context))
-  if (show.openings !== false) marks.push(...openingLabels(context))
-  if (show.dimensions !== false) marks.push(...outsideDimensions(context))
-  marks.push(...dropMarks(context))
+  const short = context.walls.filter(({ length }) => length < SHORT * context.style.text)
+  marks.push(...dropMarks(context), ...dropLabels(context))
+  if (show.tags !== false) marks.push(...tagMarks(context, short))
   if (show.clearDimensions !== false) marks.push(...clearDimensions(context))
+  if (show.openings !== false) marks.push(...openingLabels(context))
+  if (show.tags !== false)
+    marks.push(
+      ...tagMarks(
+        context,
+        context.walls.filter((wall) => !short.includes(wall)),
+      ),
+    )
+  if (show.roomLabel !== false) marks.push(...roomLabel(context))
+  marks.push(...obstacleLabels(context))
+  if (show.dimensions !== false) marks.push(...outsideDimensions(context))
   if (show.scaleBar !== false) marks.push(...scaleBar(context, marks))
   return marks
 }
 
-/** Under everything else, flush with the outline. */
-function scaleBar({ walls, frame, style, units }: PlanContext, others: readonly Mark[]): Mark[] {
+/** In the lower left corner of the view; without a view under everything else, flush with the outline. */
+function scaleBar({ walls, frame, style, units, view }: PlanContext, others: readonly Mark[]): Mark[] {
+  if (view)
+    return scaleBarMarks(frame, view.x + style.text * 1.5, view.y + view.height - style.text * 2.2, style, units)
   const box = marksBox(others)
   const left = Math.min(...walls.map(({ a }) => a[0]))
   const bottom = Math.max(...walls.map(({ a }) => a[1]), box ? box.y + box.height : Number.NEGATIVE_INFINITY)

@@ -35,7 +35,7 @@ export const SCREEN_STYLE: PlanStyle = {
   closest: 1.7,
   tagRadius: 12,
   tick: 4.5,
-  firstRow: 34,
+  firstRow: 40,
   rowStep: 26,
   air: 4,
 }
@@ -51,7 +51,10 @@ export const SHEET_STYLE: PlanStyle = {
   closest: 0.38,
   tagRadius: 2.5,
   tick: 0.9,
-  firstRow: 7.5,
+  firstRow: 8,
   rowStep: 5.6,
   air: 0.8,
 }
+
+/** Free space a plan on screen needs round its outline for three rows of dimensions and the scale bar, CSS px. */
+export const SCREEN_PLAN_MARGIN = 112

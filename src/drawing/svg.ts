@@ -5,7 +5,7 @@ import { FONT_FAMILY } from '#drawing/text.ts'
 import { unreachable } from '#units/result.ts'
 
 /** A drawing as a self-contained SVG file: user unit 1 mm of paper, font embedded, the same bytes on any machine. */
-export function drawingSvg(drawing: Drawing, paletteName: PaletteName): string {
+export function drawingToSvg(drawing: Drawing, paletteName: PaletteName = 'print'): string {
   const palette = PALETTES[paletteName]
   const width = number(drawing.widthMm)
   const height = number(drawing.heightMm)
@@ -13,9 +13,11 @@ export function drawingSvg(drawing: Drawing, paletteName: PaletteName): string {
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`,
     `<title>${escapeText(drawing.title)}</title>`,
-    `<style>${fontFaces()}text{font-family:"${FONT_FAMILY}",sans-serif;font-kerning:none;font-variant-ligatures:none;white-space:pre}</style>`,
+    `<style>${fontFaces()}text{font-kerning:none;font-variant-ligatures:none}</style>`,
     `<rect width="${width}" height="${height}" fill="${palette.sheet}"/>`,
+    `<g font-family="'${FONT_FAMILY}', sans-serif">`,
     ...drawing.marks.map((mark) => markSvg(mark, palette)),
+    '</g>',
     '</svg>',
     '',
   ].join('\n')

@@ -4,6 +4,7 @@ import { dimensionMarks } from '#drawing/plan/dimension.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { polygonRings } from '#drawing/plan/rings.ts'
 import type { WallLine } from '#drawing/plan/wallLines.ts'
+import type { Polygon } from '#geometry/polygon.ts'
 import { formatLength } from '#units/format.ts'
 
 /** A face square to the measured direction: where it stands, and the stretch it covers across. */
@@ -30,8 +31,10 @@ interface Axes {
 
 /** Most dimensions in one direction: a plain room has one, an L two. */
 const MOST_A_DIRECTION = 2
-/** Where across its stretch a dimension is tried, as shares. */
-const SHARES = [0.8, 0.2, 0.7, 0.3, 0.88, 0.12, 0.6, 0.4]
+/** Where across its stretch a dimension is tried, as shares, once the best places are taken. */
+const SHARES = [0.7, 0.3, 0.8, 0.2, 0.6, 0.4, 0.5, 0.88, 0.12]
+/** Best: this many text sizes off a wall, so that a tag with its words has room beside it. */
+const OFF_A_WALL = { upright: 13.5, level: 6.5 }
 
 /** Clear sizes from face to face along the longest wall and square to it, in the accent. */
 export function clearDimensions(context: PlanContext): Mark[] {
@@ -51,14 +54,18 @@ export function clearDimensions(context: PlanContext): Mark[] {
 }
 
 function chordMarks(context: PlanContext, axes: Axes): Mark[] {
-  const rings = (context.result?.clear ?? []).flatMap((polygon) =>
-    polygonRings(context.frame, polygon).map((ring) =>
-      ring.map((place): [number, number] => [dot(place, axes.along), dot(place, axes.across)]),
-    ),
-  )
+  const clear = context.result?.clear ?? []
+  const onAxes = (polygons: readonly Polygon[]): LocalRings =>
+    polygons.flatMap((polygon) =>
+      polygonRings(context.frame, polygon).map((ring) =>
+        ring.map((place): [number, number] => [dot(place, axes.along), dot(place, axes.across)]),
+      ),
+    )
+  const rings = onAxes(clear)
+  const walls = onAxes(clear.map((polygon) => ({ ...polygon, holes: [] })))
   const marks: Mark[] = []
   let drawn = 0
-  for (const chord of chordsOf(facesOf(rings, axes))) {
+  for (const chord of chordsOf(facesOf(walls, axes))) {
     if (drawn === MOST_A_DIRECTION) break
     const added = placeChord(context, chord, rings, axes)
     if (added === null) continue
@@ -115,8 +122,10 @@ function chordsOf(faces: readonly Face[]): Chord[] {
 function placeChord(context: PlanContext, chord: Chord, rings: LocalRings, { along, across }: Axes): Mark[] | null {
   const { style, units, placer, frame } = context
   const text = `${formatLength((chord.end - chord.start) / frame.scale, units)} clear`
-  for (const share of SHARES) {
-    const at = chord.low + (chord.high - chord.low) * share
+  for (const at of placesAcross(
+    chord,
+    style.text * (Math.abs(along[0]) > 0.7 ? OFF_A_WALL.level : OFF_A_WALL.upright),
+  )) {
     const open = clipSpans(rings, 0, at, 1, 0).some(
       ([from, to]) => Math.abs(from - chord.start) < 0.5 && Math.abs(to - chord.end) < 0.5,
     )
@@ -132,4 +141,9 @@ function placeChord(context: PlanContext, chord: Chord, rings: LocalRings, { alo
     if (marks) return marks
   }
   return null
+}
+
+function placesAcross({ low, high }: Chord, off: number): number[] {
+  const best = off < (high - low) * 0.45 ? [high - off, low + off] : []
+  return [...best, ...SHARES.map((share) => low + (high - low) * share)]
 }

@@ -15,6 +15,8 @@ export interface DimensionInput {
   readonly role: Role
   readonly surfaceId?: string | undefined
   readonly style: PlanStyle
+  /** Which end a text too long for the line may stand beyond; absent: either. */
+  readonly beyond?: 'start' | 'end' | 'neither' | undefined
 }
 
 /** Angle of a line as text is set along it, so that it reads from below or from the right; degrees, (-90, 90]. */
@@ -25,55 +27,68 @@ export function readingAngle(from: Place, to: Place): number {
 }
 
 /**
- * A dimension in drafting manner: line with 45 degree ticks, extension lines, text above it. Where the text finds no
- * room the dimension is left out whole: never a line without its number.
+ * A dimension in drafting manner: line with 45 degree ticks, extension lines, text above it. A text too long for its
+ * line stands beyond one end. Where it finds no room at all the dimension is left out whole: never a line without its
+ * number.
  */
 export function dimensionMarks(input: DimensionInput, placer: Placer): Mark[] | null {
   const { from, to, style, role, surfaceId } = input
   const length = Math.hypot(to[0] - from[0], to[1] - from[1])
   if (!(length > 2 * style.tick)) return null
   const label = placeText(input, length, placer)
-  if (label === null) return null
-  const along: Place = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
+  if (label === undefined) return null
   const over = style.tick * 0.7
-  const runs = [
-    [from[0] - along[0] * over, from[1] - along[1] * over, to[0] + along[0] * over, to[1] + along[1] * over],
-  ]
-  input.measured?.forEach((start, end) => {
-    const extension = extensionLine(start, end === 0 ? from : to, style)
+  const start = Math.min(-over, label.low)
+  const end = Math.max(length + over, label.high)
+  const runs = [[...along(input, length, start), ...along(input, length, end)]]
+  input.measured?.forEach((measured, index) => {
+    const extension = extensionLine(measured, index === 0 ? from : to, style)
     if (extension) runs.push(extension)
   })
   for (const run of runs) placer.takeLine(run[0]!, run[1]!, run[2]!, run[3]!)
   const thin = { colour: input.colour, width: style.fine }
-  const ticks = [from, to].map((end) => tick(end, readingAngle(from, to), style.tick))
+  const ticks = [from, to].map((place) => tick(place, readingAngle(from, to), style.tick))
   return [
     { kind: 'lines', role, surfaceId, runs, stroke: thin },
     { kind: 'lines', role, surfaceId, runs: ticks, stroke: { colour: input.colour, width: style.medium * 1.3 } },
-    label,
+    label.mark,
   ]
 }
 
+/** Place at a distance from the start of a dimension line. */
+function along({ from, to }: DimensionInput, length: number, distance: number): Place {
+  const share = distance / length
+  return [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]
+}
+
+/** The text where it is free, and the stretch of the line under it. */
 function placeText(input: DimensionInput, length: number, placer: Placer) {
   const { from, to, style, text, role, surfaceId } = input
   const rotation = readingAngle(from, to)
-  const width = textWidth(text, style.text, 400)
+  const half = textWidth(text, style.text, 400) / 2
   const angle = (rotation * Math.PI) / 180
-  const lift: Place = [Math.sin(angle), -Math.cos(angle)]
-  const fits = width + 2 * style.tick < length
-  const shares = fits ? [0.5, 0.36, 0.64, 0.24, 0.76] : [0.5]
-  const lifts = fits ? [0.42] : [1.45]
-  const candidates = lifts.flatMap((up) =>
-    shares
-      .filter((share) => !fits || Math.min(share, 1 - share) * length > width / 2 + style.tick)
-      .map((share) => {
-        const x = from[0] + (to[0] - from[0]) * share + lift[0] * up * style.text
-        const y = from[1] + (to[1] - from[1]) * share + lift[1] * up * style.text
-        const colour = input.colour === 'soft' ? 'ink' : input.colour
-        const mark = textMark(text, x, y, { size: style.text, anchor: 'middle', rotation, colour, role, surfaceId })
-        return { mark, boxes: [growBox(mark.box, style.air * 0.25)] }
-      }),
-  )
-  return placer.placeFirst(candidates)?.mark ?? null
+  const up = 0.42 * style.text
+  const colour = input.colour === 'soft' ? 'ink' : input.colour
+  const candidates = textCentres(half, length, style.tick, input.beyond).map((centre) => {
+    const [x, y] = along(input, length, centre)
+    const textStyle = { size: style.text, anchor: 'middle', rotation, colour, role, surfaceId } as const
+    const mark = textMark(text, x + Math.sin(angle) * up, y - Math.cos(angle) * up, textStyle)
+    return { mark, low: centre - half, high: centre + half, boxes: [growBox(mark.box, style.air * 0.5)] }
+  })
+  return placer.placeFirst(candidates)
+}
+
+/** Distances from the start at which the middle of the text is tried. */
+function textCentres(half: number, length: number, tickSize: number, beyond: DimensionInput['beyond']): number[] {
+  if (2 * half + tickSize > length) {
+    const ends = { start: -half - 2 * tickSize, end: length + half + 2 * tickSize }
+    if (beyond === undefined) return [ends.end, ends.start]
+    return beyond === 'neither' ? [] : [ends[beyond]]
+  }
+  const shares = [0.5, 0.36, 0.64, 0.24, 0.76]
+  return shares
+    .map((share) => share * length)
+    .filter((at) => Math.min(at, length - at) >= half + tickSize / 2 || at === length / 2)
 }
 
 /** From a little off the measured corner to a little past the dimension line. */

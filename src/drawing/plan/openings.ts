@@ -187,35 +187,41 @@ function louvre(context: PlanContext, cut: Cut): Mark[] {
   ]
 }
 
-/** Names of openings, set along the wall between it and its dimensions, else inside. */
+/** Names of openings, set along the wall: outside, else inside, else beside the opening. */
 export function openingLabels(context: PlanContext): Mark[] {
   const { style, placer } = context
   const marks: Mark[] = []
-  for (const { opening, wall, s0, s1, selected } of cutsOf(context)) {
-    const rotation = readingAngle(wall.a, wall.b)
-    const below =
-      Math.sin((rotation * Math.PI) / 180) * wall.inward[0] - Math.cos((rotation * Math.PI) / 180) * wall.inward[1]
-    const width = textWidth(opening.name, style.text, 400)
-    const half = Math.max((s1 - s0) / 2, width / 2)
-    const out = style.heavy + style.air
-    const baselineOut = below > 0 ? out + style.text * 0.75 : out + style.text * 0.22
-    const baselineIn = (below > 0 ? style.text * 0.25 : style.text * 0.75) + Math.max(wall.depth, 0) + style.air
-    const middle = (s0 + s1) / 2
-    const candidates = [
-      [middle, -baselineOut],
-      [middle, baselineIn],
-      [middle + half + style.air, -baselineOut],
-      [middle - half - style.air, -baselineOut],
-    ].map(([s, t]) => {
-      const [x, y] = onWall(wall, s!, t!)
-      const box = textBox(opening.name, { x, y }, style.text, 400, 'middle', rotation)
+  for (const cut of cutsOf(context)) {
+    const rotation = readingAngle(cut.wall.a, cut.wall.b)
+    const candidates = labelPlaces(context, cut, rotation).map(([s, t]) => {
+      const [x, y] = onWall(cut.wall, s, t)
+      const box = textBox(cut.opening.name, { x, y }, style.text, 400, 'middle', rotation)
       return { x, y, boxes: [growBox(box, style.air * 0.2)] }
     })
     const found = placer.placeFirst(candidates)
     if (!found) continue
-    const colour = selected ? 'accent' : 'soft'
+    const colour = cut.selected ? 'accent' : 'soft'
     const textStyle = { size: style.text, anchor: 'middle', rotation, colour, role: 'label' } as const
-    marks.push(textMark(opening.name, found.x, found.y, { ...textStyle, surfaceId: opening.id }))
+    marks.push(textMark(cut.opening.name, found.x, found.y, { ...textStyle, surfaceId: cut.opening.id }))
   }
   return marks
+}
+
+/** Middle of the baseline, along and across the wall. */
+function labelPlaces({ style }: PlanContext, { wall, opening, s0, s1 }: Cut, rotation: number): [number, number][] {
+  const angle = (rotation * Math.PI) / 180
+  const roomIsAbove = Math.sin(angle) * wall.inward[0] - Math.cos(angle) * wall.inward[1] > 0
+  const ascent = style.text * 0.75
+  const descent = style.text * 0.24
+  const outside = -(style.heavy + style.air + (roomIsAbove ? ascent : descent))
+  const inside = Math.max(wall.depth, 0) + style.air + (roomIsAbove ? descent : ascent)
+  const middle = (s0 + s1) / 2
+  const width = textWidth(opening.name, style.text, 400)
+  const beside = (s1 - s0) / 2 + width / 2 + style.air * 1.5
+  return [
+    [middle, outside],
+    [middle, inside],
+    [middle + beside, outside],
+    [middle - beside, outside],
+  ]
 }

@@ -10,6 +10,8 @@ interface Stretch {
   readonly to: Place
   readonly lengthMm: number
   readonly surfaceId?: string | undefined
+  /** The free end of a chain, where a long text may stand. */
+  readonly beyond?: 'start' | 'end' | 'neither' | undefined
 }
 
 /** Walls that look the same way out, and how far out the whole outline reaches that way. */
@@ -111,9 +113,10 @@ function overallStretch(side: Side, scale: number): Stretch | null {
   return { from, to, lengthMm: (reachOf(to, acrossway) - reachOf(from, acrossway)) / scale }
 }
 
-/** Corner, jamb, jamb, corner along a wall with openings. */
-function openingStretches({ room, frame, show }: PlanContext, wall: WallLine): Stretch[] {
+/** Corner, jamb, jamb, corner along a wall with openings; measured from outside the openings' names. */
+function openingStretches({ room, frame, show, style }: PlanContext, wall: WallLine): Stretch[] {
   if (show?.openings === false) return []
+  const clearOfNames = -style.text * 1.5
   const cuts = room.openings
     .filter((opening) => opening.wall === wall.id && opening.kind !== 'vent')
     .flatMap(({ fromMm, widthMm }) => [fromMm, fromMm + widthMm])
@@ -126,10 +129,21 @@ function openingStretches({ room, frame, show }: PlanContext, wall: WallLine): S
     const start = stops[index]!
     const end = stops[index + 1]!
     if (end - start < 0.5) continue
-    const from = onWall(wall, start * frame.scale, 0)
-    stretches.push({ from, to: onWall(wall, end * frame.scale, 0), lengthMm: end - start, surfaceId: wall.id })
+    const from = onWall(wall, start * frame.scale, clearOfNames)
+    stretches.push({
+      from,
+      to: onWall(wall, end * frame.scale, clearOfNames),
+      lengthMm: end - start,
+      surfaceId: wall.id,
+      beyond: freeEnd(index, stops.length - 2),
+    })
   }
   return stretches
+}
+
+function freeEnd(index: number, last: number): 'start' | 'end' | 'neither' {
+  if (index === 0) return 'start'
+  return index === last ? 'end' : 'neither'
 }
 
 function stretchMarks(context: PlanContext, stretch: Stretch, side: Side, offset: number): Mark[] {
@@ -160,6 +174,7 @@ function marksOf({ style, units, placer, isSelected }: PlanContext, stretch: Str
     colour: selected ? ('accent' as const) : ('soft' as const),
     role: 'dimension' as const,
     surfaceId: stretch.surfaceId,
+    beyond: stretch.beyond,
     style,
   }
   return dimensionMarks(input, placer) ?? []

@@ -11,21 +11,34 @@ export function roomLabel(context: PlanContext): Mark[] {
   const { room, result, style, units, placer } = context
   if (result === null || result.clear.length === 0) return []
   const { floorAreaM2, clearHeightMm } = result.ledger
-  const figures = `${formatArea(floorAreaM2.clear, units)} clear · ${formatLength(clearHeightMm.lowest, units)} high`
-  const width = Math.max(textWidth(room.name, style.heading, 600), textWidth(figures, style.text, 400))
-  const height = style.heading + style.text * 1.5
-  const candidates = centres(context).map(([x, y]) => {
-    const box: Box = { x: x - width / 2, y: y - height / 2, width, height }
-    return { x, y, boxes: [growBox(box, style.air)] }
-  })
+  const area = `${formatArea(floorAreaM2.clear, units)} clear`
+  const height = `${formatLength(clearHeightMm.lowest, units)} high`
+  const places = centres(context)
+  const candidates = [[`${area} · ${height}`], [area, height]].flatMap((lines) =>
+    places.map((place) => block(context, lines, place)),
+  )
   const found = placer.placeFirst(candidates)
   if (!found) return []
-  const top = found.y - height / 2
+  const { x, top } = found
   const common = { anchor: 'middle', role: 'label' } as const
   return [
-    textMark(room.name, found.x, top + style.heading * 0.8, { ...common, size: style.heading, weight: 600 }),
-    textMark(figures, found.x, top + height - style.text * 0.25, { ...common, size: style.text, colour: 'soft' }),
+    textMark(room.name, x, top + style.heading * 0.8, { ...common, size: style.heading, weight: 600 }),
+    ...found.lines.map((line, index) =>
+      textMark(line, x, top + style.heading + style.text * (1.25 + 1.3 * index), {
+        ...common,
+        size: style.text,
+        colour: 'soft',
+      }),
+    ),
   ]
+}
+
+function block({ room, style }: PlanContext, lines: readonly string[], [x, y]: Place) {
+  const widths = lines.map((line) => textWidth(line, style.text, 400))
+  const width = Math.max(textWidth(room.name, style.heading, 600), ...widths)
+  const height = style.heading + style.text * (0.2 + 1.3 * lines.length)
+  const box: Box = { x: x - width / 2, y: y - height / 2, width, height }
+  return { x, top: box.y, lines, boxes: [growBox(box, style.air)] }
 }
 
 /** Places inside the largest clear part, from the middle outward. */
@@ -34,24 +47,12 @@ function centres({ result, room, frame }: PlanContext): Place[] {
   const [x, y] = middleOf(ring)
   const across = Math.max(...ring.map(([px]) => Math.abs(px - x)))
   const down = Math.max(...ring.map(([, py]) => Math.abs(py - y)))
-  const places: Place[] = []
-  for (const share of [0, 0.2, 0.35, 0.5, 0.65]) {
-    for (const [dx, dy] of [
-      [0, -1],
-      [0, 1],
-      [-1, 0],
-      [1, 0],
-      [-1, 1],
-      [1, 1],
-      [-1, -1],
-      [1, -1],
-    ] as const) {
-      const place: Place = [x + dx * across * share, y + dy * down * share]
-      if (isInside(ring, place)) places.push(place)
-      if (share === 0) break
-    }
-  }
-  return places
+  const steps = [-4, -3, -2, -1, 0, 1, 2, 3, 4]
+  const grid = steps.flatMap((dx) => steps.map((dy) => [dx, dy] as const))
+  grid.sort((p, q) => p[0] ** 2 + p[1] ** 2 - q[0] ** 2 - q[1] ** 2)
+  return grid
+    .map(([dx, dy]): Place => [x + dx * across * 0.19, y + dy * down * 0.19])
+    .filter((place) => isInside(ring, place))
 }
 
 function isInside(ring: readonly Place[], [x, y]: Place): boolean {

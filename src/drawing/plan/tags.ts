@@ -1,8 +1,10 @@
 import type { SurfaceResult } from '#analysis/results.ts'
 import type { Box, Mark, Place } from '#drawing/model.ts'
+import type { ColourToken } from '#drawing/palette.ts'
 import { growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
+import type { PlanStyle } from '#drawing/style.ts'
 import { CAP_HEIGHT, textMark, textWidth } from '#drawing/text.ts'
 import { formatLength } from '#units/format.ts'
 
@@ -10,16 +12,22 @@ import { formatLength } from '#units/format.ts'
 interface TagPlace {
   readonly centre: Place
   readonly lines: readonly string[]
-  readonly side: 'left' | 'right'
+  readonly side: Side
   readonly boxes: readonly Box[]
+  readonly overThin: boolean
 }
 
+/** Along: the words run upward from the circle, as on a drawing's right-hand side. */
+type Side = 'left' | 'right' | 'along'
+
+/** Line height of the words over their size. */
+const LINE = 1.25
 /** Shares along the wall at which a tag is tried. */
-const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88]
+const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.25, 0.75]
 
 /** Wall numbers in circles inside the room, with depth and rating beside where there is space. */
-export function tagMarks(context: PlanContext): Mark[] {
-  return context.walls.flatMap((wall) => {
+export function tagMarks(context: PlanContext, walls: readonly WallLine[]): Mark[] {
+  return walls.flatMap((wall) => {
     const place = context.placer.placeFirst(candidates(context, wall))
     return place ? drawTag(context, wall, place) : []
   })
@@ -53,24 +61,34 @@ function wordings({ units, show }: PlanContext, { result }: WallLine): (readonly
 }
 
 function* alongWall(context: PlanContext, wall: WallLine, t: number, lines: readonly string[]): Generator<TagPlace> {
-  const sides = wall.inward[0] < -0.3 ? (['left', 'right'] as const) : (['right', 'left'] as const)
+  const sides: Side[] = wall.inward[0] < -0.3 ? ['left', 'right'] : ['right', 'left']
+  if (lines.length === 1 && Math.abs(wall.inward[0]) > 0.9) sides.push('along')
   for (const share of SHARES) {
     for (const side of sides) yield tagPlace(context, onWall(wall, wall.length * share, t), lines, side)
   }
 }
 
-function tagPlace({ style }: PlanContext, centre: Place, lines: readonly string[], side: 'left' | 'right'): TagPlace {
+function tagPlace({ style }: PlanContext, centre: Place, lines: readonly string[], side: Side): TagPlace {
   const reach = style.tagRadius
   const circle: Box = { x: centre[0] - reach, y: centre[1] - reach, width: 2 * reach, height: 2 * reach }
   const boxes = [growBox(circle, style.air / 2)]
   if (lines.length > 0) {
     const width = Math.max(...lines.map((line, index) => textWidth(line, style.text, weightOf(lines, index))))
-    const start = reach + style.air
-    const height = lines.length * style.text * 1.25
-    const x = side === 'right' ? centre[0] + start : centre[0] - start - width
-    boxes.push(growBox({ x, y: centre[1] - height / 2, width, height }, style.air / 2))
+    const height = lines.length * style.text * LINE
+    boxes.push(growBox(wordsBox(centre, reach + style.air, width, height, side), style.air / 2))
   }
-  return { centre, lines, side, boxes }
+  return { centre, lines, side, boxes, overThin: lines.length === 0 }
+}
+
+function wordsBox([x, y]: Place, start: number, width: number, height: number, side: Side): Box {
+  switch (side) {
+    case 'right':
+      return { x: x + start, y: y - height / 2, width, height }
+    case 'left':
+      return { x: x - start - width, y: y - height / 2, width, height }
+    case 'along':
+      return { x: x - height / 2, y: y - start - width, width: height, height: width }
+  }
 }
 
 function weightOf(lines: readonly string[], index: number): 400 | 600 {
@@ -99,20 +117,34 @@ function drawTag({ style, isSelected }: PlanContext, wall: WallLine, { centre, l
       colour: selected ? 'on-accent' : 'ink',
     }),
   ]
-  const lineHeight = style.text * 1.25
-  lines.forEach((line, index) => {
-    const middle = y + (index - (lines.length - 1) / 2) * lineHeight
-    const offset = style.tagRadius + style.air
-    marks.push(
-      textMark(line, side === 'right' ? x + offset : x - offset, middle + (CAP_HEIGHT * style.text) / 2, {
-        size: style.text,
-        weight: weightOf(lines, index),
-        anchor: side === 'right' ? 'start' : 'end',
-        colour: selected ? 'accent' : 'ink',
-        role: 'label',
-        surfaceId: wall.id,
-      }),
-    )
-  })
+  const colour = selected ? 'accent' : 'ink'
+  marks.push(
+    ...lines.map((line, index) => word(style, { line, index, lines, centre, side, colour, surfaceId: wall.id })),
+  )
   return marks
+}
+
+interface Word {
+  readonly line: string
+  readonly index: number
+  readonly lines: readonly string[]
+  readonly centre: Place
+  readonly side: Side
+  readonly colour: ColourToken
+  readonly surfaceId: string
+}
+
+function word(style: PlanStyle, { line, index, lines, centre, side, colour, surfaceId }: Word): Mark {
+  const down = (index - (lines.length - 1) / 2) * style.text * LINE + (CAP_HEIGHT * style.text) / 2
+  const start = style.tagRadius + style.air
+  const common = { size: style.text, weight: weightOf(lines, index), colour, role: 'label', surfaceId } as const
+  const [x, y] = centre
+  switch (side) {
+    case 'right':
+      return textMark(line, x + start, y + down, common)
+    case 'left':
+      return textMark(line, x - start, y + down, { ...common, anchor: 'end' })
+    case 'along':
+      return textMark(line, x + down, y - start, { ...common, rotation: -90 })
+  }
 }
