@@ -8,7 +8,7 @@ import { choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { describeSurface } from '#analysis/surfaces.ts'
 import type { Assembly, Catalogue } from '#assemblies/assembly.ts'
 import { type Inset, type InsetRefusal, insetRoom } from '#geometry/inset/insetRoom.ts'
-import type { Point, Polygon } from '#geometry/polygon.ts'
+import type { Point } from '#geometry/polygon.ts'
 import { ok, type Result } from '#units/result.ts'
 
 export interface AnalysisInput {
@@ -84,7 +84,7 @@ function wallResult(input: AnalysisInput, inset: Inset, wall: Wall, index: numbe
   const clearLengthMm = onPlan?.clearLengthMm ?? 0
   return {
     ...described,
-    areaLostM2: ((onPlan?.areaMm2 ?? 0) - gainedAlong(inset.gained, index)) / 1e6,
+    areaLostM2: ((onPlan?.areaMm2 ?? 0) - gainedBy(input.room, index, described.netDepthMm)) / 1e6,
     clearLengthMm,
     swallowed: onPlan?.swallowed ?? false,
     soundAreaM2: wallSoundArea(input.room, wall, index),
@@ -92,16 +92,20 @@ function wallResult(input: AnalysisInput, inset: Inset, wall: Wall, index: numbe
   }
 }
 
-function gainedAlong(gained: readonly (Polygon & { readonly wall: number })[], index: number): number {
-  return gained.filter((part) => part.wall === index).reduce((sum, part) => sum + part.areaMm2, 0)
+/** What a face that moves outward adds along its wall, mm2; the pieces at corners where two move are in the ledger only. */
+function gainedBy(room: Room, index: number, netDepth: number): number {
+  return Math.max(0, -netDepth) * wallLength(room, index)
+}
+
+function wallLength(room: Room, index: number): number {
+  const from = room.corners[index]
+  const to = room.corners[(index + 1) % room.corners.length]
+  return from && to ? Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) : 0
 }
 
 /** Existing length times existing height, less the openings in it, m2. */
 function wallSoundArea(room: Room, wall: Wall, index: number): number {
-  const from = room.corners[index]
-  const to = room.corners[(index + 1) % room.corners.length]
-  if (!from || !to) return 0
-  const gross = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) * existingHeight(room)
+  const gross = wallLength(room, index) * existingHeight(room)
   const openings = room.openings.filter((opening) => opening.wall === wall.id)
   return (gross - openings.reduce((sum, opening) => sum + opening.widthMm * opening.heightMm, 0)) / 1e6
 }

@@ -1,5 +1,5 @@
 import type { Prediction } from '#acoustics/layered/predict.ts'
-import { type OneNumberRatings, rateCurve } from '#acoustics/rating.ts'
+import { rate, rateAll, STC } from '#acoustics/rating.ts'
 import { depthsOf, takesLiningOff } from '#analysis/depths.ts'
 import type { Note, SurfaceRating, SurfaceResult } from '#analysis/results.ts'
 import type { SurfaceFacts } from '#analysis/room.ts'
@@ -85,18 +85,17 @@ const SDS_95 = 1.96
 
 /** One prediction as the numbers a client asks for; the likely range is 95 %, in whole STC rounded outward. */
 export function ratingOf(prediction: Prediction): SurfaceRating {
-  const ratings: OneNumberRatings = rateCurve(prediction.lossDb)
+  const { stc, stcNo8dbRule, rw, c, ctr } = rateAll(prediction.lossDb)
   const plusMinus95 = SDS_95 * prediction.spreadStcDb
-  const stc = ratings.stc.value
   return {
     stc,
-    stcNo8dbRule: ratings.stcNo8dbRule.value,
-    rw: ratings.rw.value,
-    c: ratings.c,
-    ctr: ratings.ctr,
+    stcNo8dbRule,
+    rw,
+    c,
+    ctr,
     plusMinus95,
     likely: [Math.floor(stc - plusMinus95), Math.ceil(stc + plusMinus95)],
-    stcRating: ratings.stc,
+    stcRating: rate(prediction.lossDb, STC),
     prediction,
     published: null,
   }

@@ -47,7 +47,7 @@ interface ShapeRefusal {
 function insetValue(value: unknown): Answer {
   const shaped = input.safeParse(value)
   if (!shaped.success) {
-    const message = shaped.error.issues.map((issue) => problemOf(issue).message).join('; ')
+    const message = shaped.error.issues.map((issue) => problemOf(issue, value).message).join('; ')
     return { refused: { code: 'not-an-inset', message, walls: [] } }
   }
   const inset = insetRoom(shaped.data satisfies InsetInput)

@@ -1,6 +1,6 @@
 import type { Room, SurfaceFacts } from '#analysis/room.ts'
 import { AS_IS, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
-import { validateOutline } from '#geometry/inset/insetRoom.ts'
+import { validateOutline } from '#geometry/inset/validate.ts'
 import type { FileProblem } from '#project/problems.ts'
 import type { Project } from '#project/project.ts'
 
@@ -8,6 +8,10 @@ import type { Project } from '#project/project.ts'
 export function meaningProblems(project: Project, catalogue: Catalogue): readonly FileProblem[] {
   return [
     ...repeatedIds(project.rooms, 'rooms'),
+    ...repeatedIds(
+      project.rooms.flatMap((room) => [...room.walls, room.ceiling, room.floor]),
+      'the walls, ceilings and floors',
+    ),
     ...repeatedIds(project.schemes, 'schemes'),
     ...project.rooms.flatMap((room, i) => roomProblems(room, `rooms[${i}]`, catalogue)),
     ...schemeProblems(project, catalogue),
@@ -16,10 +20,8 @@ export function meaningProblems(project: Project, catalogue: Catalogue): readonl
 }
 
 function roomProblems(room: Room, at: string, catalogue: Catalogue): FileProblem[] {
-  const surfaces = [...room.walls, room.ceiling, room.floor]
   return [
     ...repeatedIds(room.corners, `${at}.corners`),
-    ...repeatedIds(surfaces, `${at}.walls, ceiling and floor`),
     ...wallOrder(room, at),
     ...room.walls.flatMap((wall, i) => existingProblem(wall, 'wall', `${at}.walls[${i}]`, catalogue)),
     ...existingProblem(room.ceiling, 'ceiling', `${at}.ceiling`, catalogue),

@@ -7,18 +7,23 @@ export interface FileProblem {
 }
 
 /** A zod issue as a sentence a designer can act on, ending in the place: "..., at rooms[0].heights[0].heightMm". */
-export function problemOf(issue: z.core.$ZodIssue): FileProblem {
+export function problemOf(issue: z.core.$ZodIssue, document: unknown): FileProblem {
   const where = placeOf(issue.path)
-  return { where, message: `${sentenceOf(issue)}, at ${where}` }
+  const missing = issue.path.length > 0 && valueAt(document, issue.path) === undefined
+  return { where, message: `${missing ? `${nounOf(issue.path)} is missing` : sentenceOf(issue)}, at ${where}` }
+}
+
+function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
+  let value = document
+  for (const step of path) value = value === null ? undefined : (value as Record<PropertyKey, unknown>)?.[step]
+  return value
 }
 
 function sentenceOf(issue: z.core.$ZodIssue): string {
   const what = nounOf(issue.path)
   switch (issue.code) {
     case 'invalid_type':
-      return issue.input === undefined && issue.message.includes('undefined')
-        ? `${what} is missing`
-        : `${what} has to be ${article(issue.expected)}`
+      return `${what} has to be ${article(issue.expected)}`
     case 'too_small':
       if (issue.origin !== 'number') return `${what} ${customText(issue.message) ?? 'must not be empty'}`
       return `${what} has to be ${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}`

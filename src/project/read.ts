@@ -36,7 +36,7 @@ export function readProject(text: string, catalogue: Catalogue): Result<ReadProj
   const upgraded = upgrade(recognised.value)
   if (!upgraded.ok) return upgraded
   const checked = projectSchema.safeParse(upgraded.value)
-  if (!checked.success) return invalid(checked.error.issues.map(problemOf))
+  if (!checked.success) return invalid(checked.error.issues.map((issue) => problemOf(issue, upgraded.value)))
   const { project, warnings } = dropRepeatedCorners(checked.data)
   const problems = meaningProblems(project, catalogue)
   return problems.length > 0 ? invalid(problems) : ok({ project, warnings })
@@ -62,7 +62,7 @@ function recognise(value: unknown): Result<JsonObject, ProjectFileError> {
   const version = object['version']
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return invalid([
-      { where: 'version', message: `"version" has to be a whole number from 1 to ${VERSION}, at version` },
+      { where: 'version', message: `"version" has to be a whole number, at most ${VERSION}, at version` },
     ])
   }
   if (version > VERSION) {

@@ -1,5 +1,5 @@
 import type { Corner, Room, SurfaceFacts, Wall } from '#analysis/room.ts'
-import { validateOutline } from '#geometry/inset/insetRoom.ts'
+import { validateOutline } from '#geometry/inset/validate.ts'
 import { outlineArea } from '#geometry/outline.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Command, Refusal } from '#state/command.ts'

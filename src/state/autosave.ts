@@ -1,0 +1,150 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import { createStore, type StoreApi } from 'zustand/vanilla'
+import type { Project } from '#project/project.ts'
+import type { DocumentState } from '#state/history.ts'
+import type { Result } from '#units/result.ts'
+
+/** Whether the open project is kept on this machine. */
+export type AutosaveState =
+  | { readonly kind: 'waiting' }
+  | { readonly kind: 'saved'; readonly at: Date }
+  | { readonly kind: 'failed'; readonly reason: string }
+
+interface Version {
+  readonly savedAt: number
+  readonly text: string
+}
+
+interface Versions extends DBSchema {
+  versions: { key: number; value: Version }
+}
+
+/** Older ones fall off. */
+const KEPT_VERSIONS = 10
+/** A hand that keeps changing things writes once it pauses. */
+const PAUSE_MS = 300
+/** Changes made this soon after each other replace one version instead of pushing older ones out. */
+const SAME_VERSION_MS = 60_000
+
+export interface AutosaveInput {
+  readonly now: () => Date
+  readonly write: (project: Project) => string
+}
+
+export interface Autosave {
+  readonly store: StoreApi<AutosaveState>
+  /** Every version on this machine, newest first; empty when storage cannot be read. */
+  versions(): Promise<readonly Version[]>
+  /** Keeps saving the document from now on; gives a function that stops. */
+  follow(document: StoreApi<DocumentState>): () => void
+  /** Writes at once what still waits. */
+  flush(): Promise<void>
+}
+
+/** Keeps the last versions of the project in the browser's own database, each read back after it was written. */
+export function createAutosave(input: AutosaveInput): Autosave {
+  const store = createStore<AutosaveState>(() => ({ kind: 'waiting' }))
+  const database = lazily(openVersions)
+  let current: { key: number; since: number } | null = null
+  let pending: Project | null = null
+  let timer: ReturnType<typeof setTimeout> | null = null
+  let writing: Promise<void> = Promise.resolve()
+
+  const save = async (project: Project): Promise<void> => {
+    try {
+      const at = input.now()
+      const key = await writeVersion(await database(), { savedAt: at.getTime(), text: input.write(project) })
+      current = await settle(await database(), current, key, at.getTime())
+      if (pending === null) store.setState({ kind: 'saved', at }, true)
+    } catch (cause) {
+      store.setState({ kind: 'failed', reason: cause instanceof Error ? cause.message : String(cause) }, true)
+    }
+  }
+  const flush = (): Promise<void> => {
+    if (timer !== null) clearTimeout(timer)
+    timer = null
+    const project = pending
+    pending = null
+    if (project !== null) writing = writing.then(() => save(project))
+    return writing
+  }
+  const wait = (project: Project): void => {
+    pending = project
+    store.setState({ kind: 'waiting' }, true)
+    if (timer !== null) clearTimeout(timer)
+    timer = setTimeout(flush, PAUSE_MS)
+  }
+  return {
+    store,
+    flush,
+    versions: async () => {
+      try {
+        return (await (await database()).getAll('versions')).reverse()
+      } catch {
+        return []
+      }
+    },
+    follow: (document) => {
+      wait(document.getState().project)
+      return document.subscribe((state, before) => {
+        if (state.project !== before.project) wait(state.project)
+      })
+    },
+  }
+}
+
+function openVersions(): Promise<IDBPDatabase<Versions>> {
+  return openDB<Versions>('leafgap', 1, {
+    upgrade: (database) => {
+      database.createObjectStore('versions', { autoIncrement: true })
+    },
+  })
+}
+
+/** Writes a version and reads it back; throws where the two differ. */
+async function writeVersion(database: IDBPDatabase<Versions>, version: Version): Promise<number> {
+  const key = await database.add('versions', version)
+  const back = await database.get('versions', key)
+  if (back?.text !== version.text) throw new Error('what was written could not be read back')
+  return key
+}
+
+/** Takes out the version this one replaces, and those too old to keep. */
+async function settle(
+  database: IDBPDatabase<Versions>,
+  former: { key: number; since: number } | null,
+  key: number,
+  at: number,
+): Promise<{ key: number; since: number }> {
+  const replaces = former !== null && at - former.since < SAME_VERSION_MS
+  if (replaces) await database.delete('versions', former.key)
+  const keys = await database.getAllKeys('versions')
+  for (const old of keys.slice(0, Math.max(0, keys.length - KEPT_VERSIONS))) await database.delete('versions', old)
+  return { key, since: replaces ? former.since : at }
+}
+
+/** The newest version that can be read, and how many newer ones could not. */
+export function newestReadable<Read>(
+  versions: readonly Version[],
+  read: (text: string) => Result<Read, { readonly message: string }>,
+): { readonly value: Read; readonly at: Date; readonly refused: readonly string[] } | { readonly refused: readonly string[] } {
+  const refused: string[] = []
+  for (const version of versions) {
+    const outcome = read(version.text)
+    if (outcome.ok) return { value: outcome.value, at: new Date(version.savedAt), refused }
+    refused.push(outcome.error.message)
+  }
+  return { refused }
+}
+
+/** Makes a thing once; a failure is tried again the next time. */
+function lazily<Value>(make: () => Promise<Value>): () => Promise<Value> {
+  let made: Promise<Value> | null = null
+  return () => {
+    made ??= make().catch((cause: unknown) => {
+      made = null
+      throw cause
+    })
+    return made
+  }
+}
