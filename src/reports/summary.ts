@@ -28,8 +28,18 @@ function schemeText(result: SchemeResult, units: LengthUnit): string {
     `  volume  ${formatVolume(volumeM3.existing, units)} -> ${formatVolume(volumeM3.clear, units)}`,
     `  weight  ${formatMass(ledger.addedMassKg, units)} added`,
     ...result.surfaces.map((surface) => `  ${surfaceText(surface, units)}`),
+    ...noteLines(result),
     ...result.cautions.map((caution) => `  caution: ${caution.text}`),
   ].join('\n')
+}
+
+/** Every note once, with the surfaces it belongs to. */
+function noteLines(result: SchemeResult): readonly string[] {
+  const labels = new Map<string, string[]>()
+  for (const surface of result.surfaces.filter(({ rating }) => rating !== null)) {
+    for (const { text } of surface.notes) labels.set(text, [...(labels.get(text) ?? []), surface.label])
+  }
+  return [...labels].map(([text, surfaces]) => `  note, ${surfaces.join(', ')}: ${text}`)
 }
 
 function surfaceText(surface: SurfaceResult, units: LengthUnit): string {

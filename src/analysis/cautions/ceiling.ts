@@ -14,13 +14,23 @@ export function ceilingCautions(input: AnalysisInput, result: Result): readonly 
   const structure = catalogue.existing.get(room.ceiling.existing)?.structure
   return [
     ...(assembly ? ceilingLoad(room.ceiling.id, assembly, result, structure === 'truss') : []),
-    ...(assembly && isCarriedByWalls(assembly) ? bearingWalls(input) : []),
+    ...(assembly && !assembly.loadsExistingJoists ? bearingWalls(input) : []),
+    ...(assembly?.nestedInBays && structure === 'truss' ? [nestedUnderTrusses(room.ceiling.id)] : []),
     ...heavySurfaces(result.surfaces, input),
   ]
 }
 
-function isCarriedByWalls(assembly: Assembly): boolean {
-  return assembly.fixedTo === 'independent'
+/** True for a lining with a frame of its own, which can carry a ceiling if it is sized for it. */
+function standsAlone(assembly: Assembly | undefined): boolean {
+  return (assembly?.layers ?? []).some(
+    (layer) => layer.kind === 'cavity' && layer.link.kind === 'none' && layer.frame !== undefined,
+  )
+}
+
+function nestedUnderTrusses(id: string): Caution {
+  const text =
+    'Joists nested between trusses cannot be built: the webs are in the way and must not be cut. Choose a ceiling below the bottom chords.'
+  return { code: 'nested-under-trusses', kind: 'life-safety', text, surfaces: [id] }
 }
 
 function ceilingLoad(id: string, assembly: Assembly, result: Result, truss: boolean): readonly Caution[] {
@@ -33,10 +43,7 @@ function ceilingLoad(id: string, assembly: Assembly, result: Result, truss: bool
 }
 
 function bearingWalls({ room, scheme, catalogue }: AnalysisInput): readonly Caution[] {
-  const bearing = room.walls.some((wall) => {
-    const assembly = catalogue.assemblies.get(choiceFor(scheme, wall.id).assembly)
-    return assembly?.fixedTo === 'independent'
-  })
+  const bearing = room.walls.some((wall) => standsAlone(catalogue.assemblies.get(choiceFor(scheme, wall.id).assembly)))
   const id = room.ceiling.id
   const carried: Caution = {
     code: 'ceiling-on-walls',
