@@ -1,5 +1,6 @@
 import table from '#acoustics/data/materials.json' with { type: 'json' }
 import type { KilogramsPerSquareMetre, Millimetres } from '#units/quantity.ts'
+import { invariant } from '#units/result.ts'
 
 /** A material a sheet can be made of. */
 export type MaterialId = keyof typeof table.materials
@@ -44,12 +45,29 @@ export function isMaterialId(text: string): text is MaterialId {
   return Object.hasOwn(ENTRIES, text)
 }
 
+/** A material as it is at any thickness, and below its thin limit. */
+interface Known {
+  readonly usual: Material
+  readonly thin: Material
+  readonly thinBelowMm: Millimetres
+}
+
+function knownMaterial({ thinner, class: kind, ...rest }: Entry): Known {
+  const usual = { ...rest, class: isMaterialClass(kind) ? kind : 'board' } as const
+  if (thinner === undefined) return { usual, thin: usual, thinBelowMm: 0 }
+  const { belowMm, ...denser } = thinner
+  return { usual, thin: { ...usual, ...denser }, thinBelowMm: belowMm }
+}
+
+const KNOWN: ReadonlyMap<string, Known> = new Map(
+  Object.entries(ENTRIES).map(([id, entry]) => [id, knownMaterial(entry)]),
+)
+
 /** Properties of a material at a thickness in mm (type X board is denser when thin). */
 export function materialAt(id: MaterialId, thicknessMm: Millimetres): Material {
-  const { thinner, class: kind, ...rest } = ENTRIES[id]
-  const known = { ...rest, class: isMaterialClass(kind) ? kind : 'board' }
-  if (thinner === undefined || thicknessMm >= thinner.belowMm) return known
-  return { ...known, densityKgM3: thinner.densityKgM3, youngPa: thinner.youngPa }
+  const known = KNOWN.get(id)
+  invariant(known, `material ${id} is in data/materials.json`)
+  return thicknessMm < known.thinBelowMm ? known.thin : known.usual
 }
 
 /** Surface mass of a sheet, kg/m2: as weighed where that is known, else density times thickness. */

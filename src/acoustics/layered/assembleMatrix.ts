@@ -13,6 +13,7 @@ export interface Tone {
 }
 
 const FOOTING = new Float64Array(2)
+const RIB_LOSS = links.ribLoss.value
 
 /**
  * Adds a row of studs to a leaf: the stud's mass and bending in series with the board's give between fasteners.
@@ -22,7 +23,7 @@ function addRib(ws: Workspace, base: number, leaf: LeafModel, rib: RibModel, ton
   const { hz, stiffness, k2 } = tone
   const omega = 2 * Math.PI * hz
   const bending = bendingAt(leaf, hz, stiffness)
-  lineImpedance({ mass: leaf.mass, bending, span: rib.spacing }, rib.spacing, hz, FOOTING)
+  lineImpedance(leaf.mass, bending, rib.spacing, rib.spacing, hz, FOOTING)
   const fRe = FOOTING[0]!
   const fIm = FOOTING[1]!
   const inertial = (omega * rib.massPerLength) / rib.spacing
@@ -30,7 +31,7 @@ function addRib(ws: Workspace, base: number, leaf: LeafModel, rib: RibModel, ton
   for (let n = 0; n < ws.nodes.count; n++) {
     const kt2 = k2 * ws.nodes.sin2[n]!
     const bent = flexural * kt2 * kt2
-    const sRe = bent * links.ribLoss.value
+    const sRe = bent * RIB_LOSS
     const sIm = inertial - bent
     const upRe = sRe * fRe - sIm * fIm
     const upIm = sRe * fIm + sIm * fRe
@@ -59,15 +60,16 @@ function addCavities(ws: Workspace, index: number, leaves: number): void {
 
 /** Diagonal of the system matrix without loads and connections: leaf, its studs and the air on both sides. */
 export function fillDiagonal(ws: Workspace, leaves: readonly LeafModel[], tone: Tone, studsBend: boolean): void {
-  leaves.forEach((leaf, index) => {
+  for (let index = 0; index < leaves.length; index++) {
+    const leaf = leaves[index]!
     const base = index * MAX_NODES
-    for (let n = 0; n < ws.nodes.count; n++) {
-      ws.diagRe[base + n] = ws.leafRe[base + n]!
-      ws.diagIm[base + n] = ws.leafIm[base + n]!
+    for (let n = base; n < base + ws.nodes.count; n++) {
+      ws.diagRe[n] = ws.leafRe[n]!
+      ws.diagIm[n] = ws.leafIm[n]!
     }
     if (leaf.rib) addRib(ws, base, leaf, leaf.rib, tone, studsBend)
     addCavities(ws, index, leaves.length)
-  })
+  }
 }
 
 /**
@@ -81,8 +83,10 @@ export function fillWindow(ws: Workspace, leaves: readonly LeafModel[], hz: numb
     let least = 1
     for (let i = 0; i < leaves.length; i++) {
       const place = i * MAX_NODES + n
-      const size = Math.sqrt(ws.leafRe[place]! ** 2 + ws.leafIm[place]! ** 2)
-      least = Math.min(least, size / (omega * leaves[i]!.mass))
+      const re = ws.leafRe[place]!
+      const im = ws.leafIm[place]!
+      const share = Math.sqrt(re * re + im * im) / (omega * leaves[i]!.mass)
+      if (share < least) least = share
     }
     const taken = Math.min(1, ws.sigma[n]! * ws.nodes.cos[n]!)
     ws.window[n] = least + (1 - least) * taken

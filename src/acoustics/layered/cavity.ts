@@ -25,10 +25,15 @@ export function cavityLoss(depth: number): number {
   return Math.min(max, atReferenceDepth * (referenceDepthM / depth) ** depthExponent)
 }
 
-/** Loss factor of the sealed gap between two panes. @source data/cavity.json */
-export const SEALED_UNIT_LOSS = table.sealedUnit.loss
-/** Deepest gap taken as a factory-sealed unit, mm. @source our own choice */
-export const SEALED_UNIT_MAX_MM = table.sealedUnit.maxDepthMm
+/**
+ * Loss factor of the gap between two panes, depth in m: little in a factory-sealed unit, as any cavity when deep.
+ * @source data/cavity.json
+ */
+export function glazingLoss(depth: number): number {
+  const { loss, upToMm, noneFromMm } = table.sealedUnit
+  const open = Math.min(1, Math.max(0, (1000 * depth - upToMm) / (noneFromMm - upToMm)))
+  return loss + open * (cavityLoss(depth) - loss)
+}
 
 /** What one medium is at one frequency: squared wavenumber (1/m2) and impedance times wavenumber (Pa s/m2). */
 interface Medium {

@@ -1,10 +1,4 @@
-import {
-  type CavityLayer,
-  type CavityModel,
-  cavityLoss,
-  SEALED_UNIT_LOSS,
-  SEALED_UNIT_MAX_MM,
-} from '#acoustics/layered/cavity.ts'
+import { type CavityLayer, type CavityModel, cavityLoss, glazingLoss } from '#acoustics/layered/cavity.ts'
 import type { ConnectionModel } from '#acoustics/layered/connection.ts'
 import { type LeafModel, modelLeaf } from '#acoustics/layered/leaf.ts'
 import { isMasonryLeaf, isPaneLeaf } from '#acoustics/layered/leafKind.ts'
@@ -81,11 +75,9 @@ function cavityLayers(cavity: Cavity, far: Leaf, room: Leaf): readonly CavityLay
 }
 
 function modelCavity(cavity: Cavity, far: Leaf, room: Leaf): CavityModel {
-  const isSealedUnit = isPaneLeaf(far) && isPaneLeaf(room) && cavity.depthMm <= SEALED_UNIT_MAX_MM
-  return {
-    layers: cavityLayers(cavity, far, room),
-    loss: isSealedUnit ? SEALED_UNIT_LOSS : cavityLoss(cavity.depthMm / 1000),
-  }
+  const depth = cavity.depthMm / 1000
+  const loss = isPaneLeaf(far) && isPaneLeaf(room) ? glazingLoss(depth) : cavityLoss(depth)
+  return { layers: cavityLayers(cavity, far, room), loss }
 }
 
 function isPalindrome(values: readonly string[]): boolean {

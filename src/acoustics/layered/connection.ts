@@ -34,9 +34,26 @@ export interface PointConnection extends ConnectionBase {
   readonly loss: number
 }
 
-const ENDS = new Float64Array(2)
+/** Copied once: reading it through the module in the inner loops is measurable. */
+const LINE_LOSS = links.lineLoss.value
+const END = new Float64Array(2)
 /** 1/8 of the point impedance of an infinite thin plate is 1 / sqrt(B m). @source Cremer and Heckl, memory */
 const POINT_IMPEDANCE = 8
+
+/** Adds 1 / z of one end of a line to out[0], out[1]. */
+function addEnd(
+  leaf: LeafModel,
+  span: number,
+  spacing: number,
+  hz: number,
+  stiffness: number,
+  out: Float64Array,
+): void {
+  lineImpedance(leaf.mass, bendingAt(leaf, hz, stiffness), span, spacing, hz, END)
+  const norm = END[0]! * END[0]! + END[1]! * END[1]!
+  out[0]! += END[0]! / norm
+  out[1]! -= END[1]! / norm
+}
 
 function lineSpring(
   line: LineConnection,
@@ -46,20 +63,18 @@ function lineSpring(
   stiffness: number,
   out: Float64Array,
 ): void {
-  const loss = links.lineLoss.value
   // j w C b / (1 + 0.1 j) = w C b (0.1 + j) / 1.01
-  const give = (2 * Math.PI * hz * line.compliance * line.spacing) / (1 + loss * loss)
-  let re = give * loss
-  let im = give
-  for (const [leaf, span] of [
-    [far, line.spanFar],
-    [room, line.spanRoom],
-  ] as const) {
-    lineImpedance({ mass: leaf.mass, bending: bendingAt(leaf, hz, stiffness), span }, line.spacing, hz, ENDS)
-    const norm = ENDS[0]! ** 2 + ENDS[1]! ** 2
-    re += ENDS[0]! / norm
-    im -= ENDS[1]! / norm
-  }
+  const give = (2 * Math.PI * hz * line.compliance * line.spacing) / (1 + LINE_LOSS * LINE_LOSS)
+  out[0] = give * LINE_LOSS
+  out[1] = give
+  addEnd(far, line.spanFar, line.spacing, hz, stiffness, out)
+  addEnd(room, line.spanRoom, line.spacing, hz, stiffness, out)
+  invert(out)
+}
+
+function invert(out: Float64Array): void {
+  const re = out[0]!
+  const im = out[1]!
   const norm = re * re + im * im
   out[0] = re / norm
   out[1] = -im / norm
@@ -78,11 +93,9 @@ function pointSpring(
   const plates =
     1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(far, hz, stiffness) * far.mass)) +
     1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(room, hz, stiffness) * room.mass))
-  const re = (give * loss + plates) * point.area
-  const im = give * point.area
-  const norm = re * re + im * im
-  out[0] = re / norm
-  out[1] = -im / norm
+  out[0] = (give * loss + plates) * point.area
+  out[1] = give * point.area
+  invert(out)
 }
 
 /**

@@ -28,43 +28,49 @@ export interface Run {
   readonly noSprings: Springs
   /** Spring of the connection in hand. */
   readonly spring: Float64Array
+  /** Squared size of every connection's spring, by cavity and place in its list. */
+  readonly spring2: readonly Float64Array[]
   /** By cavity: squared velocity difference under sound, both directions added as they are needed. */
   readonly driven: Float64Array
   /** Frequency the cavity impedances at the plain nodes belong to. */
   cavitiesAtHz: number
 }
 
-function sumSprings(run: Run, tone: Tone): void {
+/** Springs of all connections at one tone: their sum by cavity where they act beside the air, and each one's size. */
+function fillSprings(run: Run, tone: Tone): void {
   const { leaves, connections } = run.model
-  connections.forEach((list, i) => {
-    run.springs.re[i] = 0
-    run.springs.im[i] = 0
-    for (const connection of list) {
-      if (!connection.isSpring) continue
-      connectionSpring(connection, leaves[i]!, leaves[i + 1]!, tone.hz, tone.stiffness, run.spring)
-      run.springs.re[i]! += run.spring[0]!
-      run.springs.im[i]! += run.spring[1]!
+  const { springs, spring, spring2 } = run
+  for (let i = 0; i < connections.length; i++) {
+    springs.re[i] = 0
+    springs.im[i] = 0
+    const list = connections[i]!
+    for (let j = 0; j < list.length; j++) {
+      connectionSpring(list[j]!, leaves[i]!, leaves[i + 1]!, tone.hz, tone.stiffness, spring)
+      spring2[i]![j] = spring[0]! * spring[0]! + spring[1]! * spring[1]!
+      if (!list[j]!.isSpring) continue
+      springs.re[i]! += spring[0]!
+      springs.im[i]! += spring[1]!
     }
-  })
+  }
 }
 
 /** Impedances, loads and windows at every angle of one tone. */
 function prepare(run: Run, tone: Tone): void {
   const { ws, model, method } = run
   fillNodes(ws.nodes, model.leaves, tone.hz, tone.stiffness, method.gaussNodes)
-  model.leaves.forEach((leaf, i) => {
-    fillLeafImpedance(ws, i, leaf, tone.hz, tone.stiffness, tone.k2)
-  })
+  for (let i = 0; i < model.leaves.length; i++) {
+    fillLeafImpedance(ws, i, model.leaves[i]!, tone.hz, tone.stiffness, tone.k2)
+  }
   if (!(ws.nodes.plain && run.cavitiesAtHz === tone.hz)) {
-    model.cavities.forEach((cavity, i) => {
-      fillCavityImpedance(ws, i, cavity, tone.hz, tone.k2)
-    })
+    for (let i = 0; i < model.cavities.length; i++) {
+      fillCavityImpedance(ws, i, model.cavities[i]!, tone.hz, tone.k2)
+    }
     fillRadiation(ws, tone.hz, run.area)
     run.cavitiesAtHz = ws.nodes.plain ? tone.hz : 0
   }
   fillDiagonal(ws, model.leaves, tone, method.studsBend)
   fillWindow(ws, model.leaves, tone.hz)
-  sumSprings(run, tone)
+  fillSprings(run, tone)
 }
 
 /** Fraction of the sound that passes by air and springs together; velocities of the last solve. */
@@ -73,8 +79,10 @@ function directFraction(ws: Workspace, lastLeaf: number): number {
   const base = lastLeaf * MAX_NODES
   let sum = 0
   for (let n = 0; n < nodes.count; n++) {
-    const v2 = vRe[base + n]! ** 2 + vIm[base + n]! ** 2
-    sum += nodes.weight[n]! * Math.sqrt(nodes.sin2[n]!) * window[n]! * sigma[n]! * v2
+    const re = vRe[base + n]!
+    const im = vIm[base + n]!
+    const v2 = re * re + im * im
+    sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * sigma[n]! * v2
   }
   return 2 * AIR_IMPEDANCE ** 2 * sum
 }
@@ -86,8 +94,10 @@ function drivenDifference(ws: Workspace, cavity: number): number {
   const b = a + MAX_NODES
   let sum = 0
   for (let n = 0; n < nodes.count; n++) {
-    const d2 = (vRe[a + n]! - vRe[b + n]!) ** 2 + (vIm[a + n]! - vIm[b + n]!) ** 2
-    sum += nodes.weight[n]! * Math.sqrt(nodes.sin2[n]!) * window[n]! * d2
+    const re = vRe[a + n]! - vRe[b + n]!
+    const im = vIm[a + n]! - vIm[b + n]!
+    const d2 = re * re + im * im
+    sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * d2
   }
   return 2 * sum
 }
@@ -110,22 +120,14 @@ function radiatedPower(ws: Workspace, cavity: number, connection: ConnectionMode
   const isLine = connection.kind === 'line'
   let sum = 0
   for (let n = 0; n < nodes.count; n++) {
-    const sine = Math.sqrt(nodes.sin2[n]!)
+    const sine = nodes.sin[n]!
     const mask = connection.isMasked ? Math.min(1, Math.max(0, (k * sine - edge) / (0.5 * edge) + 0.5)) : 1
-    const h2 = (vRe[a + n]! - vRe[b + n]!) ** 2 + (vIm[a + n]! - vIm[b + n]!) ** 2
+    const re = vRe[a + n]! - vRe[b + n]!
+    const im = vIm[a + n]! - vIm[b + n]!
+    const h2 = re * re + im * im
     sum += nodes.weight[n]! * h2 * mask * (isLine ? 1 : k * sine)
   }
   return (AIR_IMPEDANCE ** 2 * k * sum) / (isLine ? Math.PI : 2 * Math.PI)
-}
-
-/** Fraction that one connection sends through as free bending waves, for one direction of the sound. */
-function connectionFraction(run: Run, cavity: number, connection: ConnectionModel, tone: Tone): number {
-  const { leaves } = run.model
-  connectionSpring(connection, leaves[cavity]!, leaves[cavity + 1]!, tone.hz, tone.stiffness, run.spring)
-  const z2 = run.spring[0]! ** 2 + run.spring[1]! ** 2
-  const extent = connection.kind === 'line' ? connection.spacing : connection.area
-  const force2 = connection.share * z2 * extent ** 2 * run.driven[cavity]!
-  return (force2 / extent) * radiatedPower(run.ws, cavity, connection, Math.sqrt(tone.k2))
 }
 
 /** Fraction passed by all connections; needs `run.driven` and solves once for what they radiate. */
@@ -134,12 +136,17 @@ function structureFraction(run: Run, tone: Tone, towardsRoom: boolean): number {
   loadByPlaneWaves(ws)
   const count = model.leaves.length
   solveVelocities(ws, count, 1, towardsRoom ? count - 1 : 0, run.noSprings)
+  const k = Math.sqrt(tone.k2)
   let sum = 0
-  model.connections.forEach((list, cavity) => {
-    for (const connection of list) {
-      if (connection.share > 0) sum += connectionFraction(run, cavity, connection, tone)
+  for (let cavity = 0; cavity < model.connections.length; cavity++) {
+    const list = model.connections[cavity]!
+    for (let j = 0; j < list.length; j++) {
+      const connection = list[j]!
+      const extent = connection.kind === 'line' ? connection.spacing : connection.area
+      const power = connection.share * run.spring2[cavity]![j]! * extent * run.driven[cavity]!
+      sum += power * radiatedPower(ws, cavity, connection, k)
     }
-  })
+  }
   return sum
 }
 

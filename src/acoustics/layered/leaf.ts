@@ -1,7 +1,7 @@
 import { addDampedBending, type DampedJoint, dampedBending, modelDampedJoints } from '#acoustics/layered/damping.ts'
 import { isMasonryLeaf } from '#acoustics/layered/leafKind.ts'
 import type { RibModel } from '#acoustics/layered/rib.ts'
-import { countAlike, lossAt, modelSheet, type SheetModel } from '#acoustics/layered/sheet.ts'
+import { countAlike, lossAt, modelSheet, type SheetModel, thinPlateCriticalHz } from '#acoustics/layered/sheet.ts'
 import type { Leaf } from '#acoustics/layered/system.ts'
 import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
 
@@ -13,6 +13,8 @@ export interface LeafModel {
   readonly mass: number
   /** Sum over freely slipping sheets, N m. */
   readonly bending: number
+  /** Nothing in the leaf coincides below this frequency at nominal stiffness, Hz; 0 where a compound may lower it. */
+  readonly lowestCriticalHz: number
   /** Concrete, block or brick that stands by itself. */
   readonly isMasonry: boolean
   /** Studs the leaf carries that do not touch the next leaf. */
@@ -30,6 +32,7 @@ export function modelLeaf(leaf: Leaf, rib: RibModel | null): LeafModel {
     damped: modelDampedJoints(sheets, leaf.dampedJoints),
     mass: sheets.reduce((sum, sheet) => sum + sheet.mass, 0),
     bending: sheets.reduce((sum, sheet) => sum + sheet.bending, 0),
+    lowestCriticalHz: leaf.dampedJoints.length > 0 ? 0 : Math.min(...sheets.map(thinPlateCriticalHz)),
     isMasonry: isMasonryLeaf(leaf),
     rib,
   }

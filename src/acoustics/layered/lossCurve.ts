@@ -4,7 +4,7 @@ import { compileSystem } from '#acoustics/layered/compile.ts'
 import { type Run, transmittedAt } from '#acoustics/layered/integrate.ts'
 import { type MethodOptions, QUALITY, type Quality } from '#acoustics/layered/method.ts'
 import type { LayeredSystem } from '#acoustics/layered/system.ts'
-import { createWorkspace } from '#acoustics/layered/workspace.ts'
+import { workspaceFor } from '#acoustics/layered/workspace.ts'
 import type { SquareMetres } from '#units/quantity.ts'
 
 function startRun(system: LayeredSystem, areaM2: SquareMetres, method: MethodOptions): Run {
@@ -14,10 +14,11 @@ function startRun(system: LayeredSystem, areaM2: SquareMetres, method: MethodOpt
     model,
     method,
     area: areaM2,
-    ws: createWorkspace(model.leaves.length),
+    ws: workspaceFor(model.leaves.length),
     springs: { re: cavities(), im: cavities() },
     noSprings: { re: cavities(), im: cavities() },
     spring: new Float64Array(2),
+    spring2: model.connections.map((list) => new Float64Array(list.length)),
     driven: cavities(),
     cavitiesAtHz: 0,
   }

@@ -36,7 +36,11 @@ function leafWavenumbers2(leaf: LeafModel, hz: number, stiffness: number): reado
   return [...own, omega * Math.sqrt(leaf.mass / (leaf.bending * stiffness + tied))]
 }
 
+const NONE: readonly Coincidence[] = []
+
 function leafCoincidences(leaf: LeafModel, hz: number, stiffness: number): readonly Coincidence[] {
+  // Shear only raises a sheet's critical frequency, so below the thin-plate value nothing coincides.
+  if (hz * Math.sqrt(stiffness) < leaf.lowestCriticalHz) return NONE
   const omega = 2 * Math.PI * hz
   const k = omega / SOUND_SPEED
   const loss = Math.min(...leaf.sheets.map((sheet) => lossAt(sheet, hz)))
@@ -61,8 +65,15 @@ function distinctCoincidences(all: readonly Coincidence[]): readonly Coincidence
   return kept
 }
 
+function coincidencesOf(leaves: readonly LeafModel[], hz: number, stiffness: number): readonly Coincidence[] {
+  const rooted = hz * Math.sqrt(stiffness)
+  if (leaves.every((leaf) => rooted < leaf.lowestCriticalHz)) return NONE
+  return distinctCoincidences(leaves.flatMap((leaf) => leafCoincidences(leaf, hz, stiffness)))
+}
+
 function pushNode(nodes: NodeSet, angle: number, weight: number): void {
   const sine = Math.sin(angle)
+  nodes.sin[nodes.count] = sine
   nodes.sin2[nodes.count] = sine * sine
   nodes.cos[nodes.count] = Math.cos(angle)
   nodes.weight[nodes.count] = weight
@@ -106,7 +117,7 @@ export function fillNodes(
   stiffness: number,
   perSide: number,
 ): void {
-  const found = distinctCoincidences(leaves.flatMap((leaf) => leafCoincidences(leaf, hz, stiffness)))
+  const found = coincidencesOf(leaves, hz, stiffness)
   if (found.length === 0 && nodes.plain && nodes.count === 2 * perSide) return
   nodes.count = 0
   if (found.length === 0) {

@@ -1,6 +1,6 @@
-import { AIR_BULK_MODULUS, SOUND_SPEED } from '#acoustics/layered/air.ts'
+import { AIR_BULK_MODULUS } from '#acoustics/layered/air.ts'
 import { modelLeaf } from '#acoustics/layered/leaf.ts'
-import { modelSheet } from '#acoustics/layered/sheet.ts'
+import { modelSheet, thinPlateCriticalHz } from '#acoustics/layered/sheet.ts'
 import type { LayeredSystem, LeafSheet } from '#acoustics/layered/system.ts'
 import { materialAt } from '#acoustics/materials.ts'
 import type { Hertz } from '#units/quantity.ts'
@@ -81,12 +81,10 @@ export function massAirMass(system: LayeredSystem): readonly { readonly hz: Hert
 }
 
 /**
- * Frequency above which a sheet's bending waves run as fast as sound in air, Hz.
- * @source critical frequency c^2 / (2 pi) sqrt(m / B), any acoustics textbook, memory
+ * Frequency above which a sheet's bending waves run as fast as sound in air, Hz: its coincidence dip.
  */
 export function criticalFrequency(sheet: LeafSheet): Hertz {
-  const { mass, bending } = modelSheet(sheet)
-  return (SOUND_SPEED ** 2 / (2 * Math.PI)) * Math.sqrt(mass / bending)
+  return thinPlateCriticalHz(modelSheet(sheet))
 }
 
 /** Upper edge of the 5000 Hz band: dips above it are not on the curve. */

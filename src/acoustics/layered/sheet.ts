@@ -1,4 +1,5 @@
 import materials from '#acoustics/data/materials.json' with { type: 'json' }
+import { SOUND_SPEED } from '#acoustics/layered/air.ts'
 import type { LeafSheet } from '#acoustics/layered/system.ts'
 import { materialAt, sheetMass } from '#acoustics/materials.ts'
 
@@ -65,4 +66,12 @@ export function countAlike(sheets: readonly SheetModel[]): readonly SheetModel[]
 /** Total loss factor of a sheet at a frequency in Hz. @source METHOD constants in data/materials.json */
 export function lossAt(sheet: SheetModel, hz: number): number {
   return sheet.lossBase + sheet.lossPerRootHz / Math.sqrt(hz)
+}
+
+/**
+ * Frequency above which a thin plate's bending waves run as fast as sound in air, Hz.
+ * @source critical frequency c^2 / (2 pi) sqrt(m / B), any acoustics textbook, memory
+ */
+export function thinPlateCriticalHz({ mass, bending }: SheetModel): number {
+  return (SOUND_SPEED ** 2 / (2 * Math.PI)) * Math.sqrt(mass / bending)
 }

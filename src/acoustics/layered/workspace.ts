@@ -6,7 +6,7 @@ export const MAX_NODES = 512
  * Complex numbers are two arrays; allocating objects in the inner loops would cost ten times the arithmetic.
  */
 export interface Workspace {
-  /** Integration angles: trace sine squared, cosine, weight x 2 sin; how many are used. */
+  /** Integration angles in use. */
   readonly nodes: NodeSet
   readonly leafRe: Float64Array
   readonly leafIm: Float64Array
@@ -34,6 +34,7 @@ export interface Workspace {
 }
 
 export interface NodeSet {
+  readonly sin: Float64Array
   readonly sin2: Float64Array
   readonly cos: Float64Array
   /** Weight of d theta. */
@@ -43,11 +44,20 @@ export interface NodeSet {
   plain: boolean
 }
 
-export function createWorkspace(leaves: number): Workspace {
+const KEPT = new Map<number, Workspace>()
+
+/** Scratch for a number of leaves, made once: predictions run one after the other and clear what they use. */
+export function workspaceFor(leaves: number): Workspace {
+  const kept = KEPT.get(leaves) ?? createWorkspace(leaves)
+  KEPT.set(leaves, kept)
+  return kept
+}
+
+function createWorkspace(leaves: number): Workspace {
   const perNode = () => new Float64Array(MAX_NODES)
   const perLeaf = () => new Float64Array(leaves * MAX_NODES)
   return {
-    nodes: { sin2: perNode(), cos: perNode(), weight: perNode(), count: 0, plain: false },
+    nodes: { sin: perNode(), sin2: perNode(), cos: perNode(), weight: perNode(), count: 0, plain: false },
     leafRe: perLeaf(),
     leafIm: perLeaf(),
     z11Re: perLeaf(),
