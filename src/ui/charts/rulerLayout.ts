@@ -1,0 +1,157 @@
+import { type ScaleLinear, scaleLinear } from 'd3-scale'
+import { textWidth } from '#drawing/text.ts'
+import { frontier } from '#ui/charts/frontier.ts'
+import { type LabelWish, overlaps, type PlacedLabel, placeLabels } from '#ui/charts/placeLabels.ts'
+import { type LengthUnit, type Millimetres, MM_PER_INCH } from '#units/quantity.ts'
+
+/** One thing a surface could be, placed by the depth it takes and the quiet it gives. */
+export interface RulerMark {
+  readonly id: string
+  readonly label: string
+  /** The whole of it, as it is read aloud. */
+  readonly sentence: string
+  readonly depthMm: Millimetres
+  readonly value: number
+  readonly low: number
+  readonly high: number
+  /** Stands on the wrong ground, such as channel over a kept board. */
+  readonly doubtful: boolean
+}
+
+export interface RulerSize {
+  readonly width: number
+  readonly height: number
+  /** Depth of the existing construction shown to the left of zero. */
+  readonly existingMm: Millimetres
+}
+
+export interface RulerLayout {
+  readonly x: ScaleLinear<number, number>
+  readonly y: ScaleLinear<number, number>
+  /** The part of the drawing that holds the marks. */
+  readonly plot: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }
+  readonly depthTicks: readonly Millimetres[]
+  readonly quietTicks: readonly number[]
+  readonly frontierIds: readonly string[]
+  readonly labels: readonly PlacedLabel[]
+  /** Where the words about the empty corner stand; null: it is not empty here. */
+  readonly emptyCorner: { readonly x: number; readonly y: number } | null
+}
+
+export const MARK_RADIUS = 4.5
+const LABEL_SIZE = 13
+/** Room for the numbers left of the plot. */
+const LEFT = 70
+const RIGHT = 16
+const TOP = 12
+/** Room for the depths under the plot. */
+const BOTTOM = 26
+export const EMPTY_CORNER = 'more quiet for less depth: nothing here'
+
+/** Where everything on the depth ruler stands. */
+export function rulerLayout(
+  marks: readonly RulerMark[],
+  size: RulerSize,
+  unit: LengthUnit,
+  first: string | null,
+): RulerLayout {
+  const x = depthScale(marks, size)
+  const y = quietScale(marks, size)
+  const plot = {
+    left: Math.min(x(0), x(Math.min(0, ...marks.map((mark) => mark.depthMm)))) - 8,
+    right: size.width - RIGHT,
+    top: TOP,
+    bottom: size.height - BOTTOM,
+  }
+  const best = frontier(marks.map((mark) => ({ id: mark.id, depth: mark.depthMm, quiet: mark.value })))
+  const frontierIds = best.map(({ id }) => id)
+  const corner = emptyCorner(marks, x, y, plot)
+  const labels = placeLabels(labelWishes(marks, frontierIds, first, x, y), {
+    size: LABEL_SIZE,
+    within: { x: plot.left, y: 0, width: size.width - plot.left, height: plot.bottom },
+    taken: [
+      ...marks.flatMap((mark) => [
+        { x: x(mark.depthMm) - 5, y: y(mark.value) - 5, width: 10, height: 10 },
+        { x: x(mark.depthMm) - 1.5, y: y(mark.high), width: 3, height: y(mark.low) - y(mark.high) },
+      ]),
+      ...(corner ? [cornerBox(corner)] : []),
+    ],
+  })
+  return {
+    x,
+    y,
+    plot,
+    depthTicks: depthTicks(x, plot.right, unit),
+    quietTicks: y.ticks(Math.max(2, Math.floor(size.height / 38))).filter((tick) => tick % 1 === 0),
+    frontierIds,
+    labels,
+    emptyCorner: corner,
+  }
+}
+
+function depthScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<number, number> {
+  const deepest = Math.max(76.2, ...marks.map((mark) => mark.depthMm))
+  const least = Math.min(0, ...marks.map((mark) => mark.depthMm))
+  const from = Math.min(least - 6, -size.existingMm)
+  return scaleLinear()
+    .domain([from, deepest * 1.08 + 6])
+    .range([LEFT, size.width - RIGHT])
+}
+
+function quietScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<number, number> {
+  const low = Math.min(...marks.map((mark) => mark.low), 30)
+  const high = Math.max(...marks.map((mark) => mark.high), 50)
+  return scaleLinear()
+    .domain([Math.floor(low / 5) * 5, Math.ceil(high / 5) * 5])
+    .range([size.height - BOTTOM, TOP])
+}
+
+/** Whole inches or 25 mm apart, fewer where they would crowd. */
+function depthTicks(x: ScaleLinear<number, number>, right: number, unit: LengthUnit): readonly Millimetres[] {
+  const base = unit === 'mm' ? 25 : MM_PER_INCH
+  const perBase = x(base) - x(0)
+  const step = base * ([1, 2, 4, 8].find((times) => times * perBase >= 44) ?? 16)
+  const ticks: Millimetres[] = []
+  for (let depth = 0; x(depth) <= right; depth += step) ticks.push(depth)
+  return ticks
+}
+
+function labelWishes(
+  marks: readonly RulerMark[],
+  frontierIds: readonly string[],
+  first: string | null,
+  x: ScaleLinear<number, number>,
+  y: ScaleLinear<number, number>,
+): readonly LabelWish[] {
+  const rank = (mark: RulerMark) => (mark.id === first ? 0 : frontierIds.includes(mark.id) ? 1 : 2)
+  return [...marks]
+    .sort((a, b) => rank(a) - rank(b) || a.depthMm - b.depthMm)
+    .map((mark) => ({
+      id: mark.id,
+      text: mark.label,
+      x: x(mark.depthMm),
+      y: y(mark.value),
+      radius: mark.id === first ? MARK_RADIUS + 5 : MARK_RADIUS,
+    }))
+}
+
+function cornerBox(corner: { x: number; y: number }) {
+  const width = textWidth(EMPTY_CORNER, LABEL_SIZE, 400)
+  return { x: corner.x, y: corner.y - LABEL_SIZE, width, height: LABEL_SIZE * 1.3 }
+}
+
+/** The corner everyone wishes for, if no mark or whisker reaches into the words. */
+function emptyCorner(
+  marks: readonly RulerMark[],
+  x: ScaleLinear<number, number>,
+  y: ScaleLinear<number, number>,
+  plot: RulerLayout['plot'],
+): { x: number; y: number } | null {
+  const corner = { x: x(0) + 10, y: plot.top + LABEL_SIZE + 2 }
+  const box = cornerBox(corner)
+  if (box.x + box.width > plot.right) return null
+  const reached = marks.some((mark) =>
+    overlaps(box, { x: x(mark.depthMm) - 6, y: y(mark.high) - 2, width: 12, height: y(mark.low) - y(mark.high) + 4 }),
+  )
+  return reached ? null : corner
+}

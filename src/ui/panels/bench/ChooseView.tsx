@@ -1,0 +1,75 @@
+import { useMemo } from 'react'
+import { layerDepth } from '#assemblies/layer.ts'
+import { DepthRuler } from '#ui/charts/DepthRuler.tsx'
+import { rulerLayout } from '#ui/charts/rulerLayout.ts'
+import { useWidth } from '#ui/charts/useWidth.ts'
+import { type Candidate, depthFrom, type Face, MEASURE_WORDS, type Measure } from '#ui/panels/bench/candidates.ts'
+import { rulerMarks, sentenceOf } from '#ui/panels/bench/rulerMarks.ts'
+import { SectionView } from '#ui/panels/bench/SectionView.tsx'
+import type { BenchState } from '#ui/panels/bench/useBench.ts'
+import { listOf, whyNotRated } from '#ui/panels/words.ts'
+import { useShownProject } from '#ui/session.ts'
+import type { Millimetres } from '#units/quantity.ts'
+
+const RULER_HEIGHT = 200
+/** Deeper existing constructions are cut off at a break line: a roof space must not push the assemblies together. */
+const MOST_EXISTING_MM: Millimetres = 150
+
+interface Props {
+  readonly bench: BenchState
+  readonly measure: Measure
+  readonly face: Face
+}
+
+/** The depth ruler and, on the same inches, the section of the present or pointed build-up. */
+export function ChooseView({ bench, measure, face }: Props) {
+  const { units } = useShownProject()
+  const [ref, width] = useWidth<HTMLDivElement>(900)
+  const { candidates, present, pointed, chosenId, surfaces, first } = bench
+  const existingMm = Math.min(MOST_EXISTING_MM, existingDepth(present, face))
+  const marks = useMemo(() => rulerMarks(candidates, face, measure, units), [candidates, face, measure, units])
+  const layout = useMemo(
+    () => rulerLayout(marks, { width, height: RULER_HEIGHT, existingMm }, units, chosenId),
+    [marks, width, existingMm, units, chosenId],
+  )
+  const shown = pointed ?? present
+  return (
+    <div className="bench-choose" ref={ref}>
+      {marks.length > 0 ? (
+        <div className="ruler-place">
+          <DepthRuler
+            {...{ marks, layout, width }}
+            height={RULER_HEIGHT}
+            unit={units}
+            measure={MEASURE_WORDS[measure]}
+            label={`Assembly for ${listOf(surfaces.map(({ label }) => label))}, by depth`}
+            chosen={chosenId}
+            pointed={pointed?.id ?? null}
+            onPoint={bench.point}
+            onLeave={bench.leave}
+            onChoose={bench.choose}
+          />
+        </div>
+      ) : (
+        <p className="bench-said ruler-place">
+          {whyNotRated(present.described)} Choose an assembly from the list above.
+        </p>
+      )}
+      <div className="section-place">
+        <SectionView candidate={shown} layout={layout} width={width} face={face} />
+      </div>
+      <p className="bench-said" aria-live="polite">
+        {sentenceOf(shown, face, units)}
+        {surfaces.length > 1 && ` · figures are for ${first.label}`}
+        {pointed && pointed !== present && ' · press to build it'}
+      </p>
+    </div>
+  )
+}
+
+/** What stands behind the chosen face, mm. */
+function existingDepth(present: Candidate, face: Face): Millimetres {
+  const { layers } = present.described
+  const whole = layers.reduce((sum, layer) => sum + layerDepth(layer), 0)
+  return Math.max(0, whole - depthFrom(present, face))
+}

@@ -1,0 +1,101 @@
+import type { SchemeResult } from '#analysis/results.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
+import { SchemeSign } from '#ui/charts/SchemeSign.tsx'
+import type { ComparedScheme } from '#ui/panels/bench/Compare.tsx'
+import { costIndex } from '#ui/panels/bench/compareWords.ts'
+import { bothAreas, bothVolumes, listOf, NO_PUBLISHED, NOT_IN_FIGURE, otherUnit, stcWords } from '#ui/panels/words.ts'
+import { useSession } from '#ui/session.ts'
+import { formatLength, formatMass, formatPercent } from '#units/format.ts'
+import type { LengthUnit } from '#units/quantity.ts'
+
+interface Props {
+  readonly compared: readonly ComparedScheme[]
+  readonly units: LengthUnit
+}
+
+const HEADS = [
+  'Floor kept',
+  '%',
+  'Lowest clear height',
+  'Volume kept',
+  'Lowest rated surface',
+  'Added weight',
+  'Cost index',
+]
+
+/** The schemes' numbers, one scheme a row. */
+export function CompareTable({ compared, units }: Props) {
+  const { catalogue, view } = useSession()
+  return (
+    <div className="table-place">
+      <table className="figures">
+        <caption className="visually-hidden">Schemes compared</caption>
+        <thead>
+          <tr>
+            <th scope="col">Scheme</th>
+            {HEADS.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {compared.map((entry, index) => (
+            <tr key={entry.scheme.id}>
+              <th scope="row">
+                <button
+                  type="button"
+                  className="row-button"
+                  onClick={() => view.setState({ schemeId: entry.scheme.id })}
+                >
+                  <svg className="scheme-key" width="16" height="14" viewBox="-8 -7 16 14" aria-hidden="true">
+                    <SchemeSign index={index} />
+                  </svg>{' '}
+                  {nameWithLetter(entry)}
+                </button>
+              </th>
+              {cells(entry, units, catalogue).map((cell, column) => (
+                <td key={HEADS[column]} className="number">
+                  {cell}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="table-note">
+        Ratings are of one surface alone, {NO_PUBLISHED}; {NOT_IN_FIGURE}. The cost index is cost band (1 to 5) times
+        area in m², no price.
+      </p>
+    </div>
+  )
+}
+
+export function nameWithLetter({ scheme, letter }: Pick<ComparedScheme, 'scheme' | 'letter'>): string {
+  return scheme.name.startsWith(`${letter} `) ? scheme.name : `${letter} ${scheme.name}`
+}
+
+function cells(entry: ComparedScheme, units: LengthUnit, catalogue: Catalogue): readonly string[] {
+  const { result, scheme } = entry
+  if (result === null) return HEADS.map(() => 'unknown')
+  const { ledger } = result
+  const height = ledger.clearHeightMm.lowest
+  return [
+    bothAreas(ledger.floorAreaM2.clear, units),
+    formatPercent(ledger.keptPercent),
+    `${formatLength(height, units)} · ${formatLength(height, otherUnit(units))}`,
+    bothVolumes(ledger.volumeM3.clear, units),
+    lowestWords(result),
+    formatMass(ledger.addedMassKg, units),
+    String(Math.round(costIndex(result, scheme, catalogue))),
+  ]
+}
+
+/** STC 52, likely 47-57 at Wall 3; with what has no rating named. */
+export function lowestWords(result: SchemeResult): string {
+  const stc = result.lowestRated?.stc
+  const lowest = result.surfaces.filter(({ rating }) => rating !== null && rating.stc === stc)
+  const rating = lowest[0]?.rating
+  return rating ? `${stcWords(rating)} at ${listOf(lowest.map(({ label }) => label))}` : 'not rated'
+}

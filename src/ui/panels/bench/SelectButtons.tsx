@@ -1,0 +1,25 @@
+import { useRoom, useSession } from '#ui/session.ts'
+
+/** Picks surfaces without the plan: all walls, the ceiling, the floor, or nothing. */
+export function SelectButtons() {
+  const { view } = useSession()
+  const room = useRoom()
+  const select = (surfaceIds: readonly string[]) => view.setState({ surfaceIds, cornerId: null })
+  return (
+    <fieldset className="select-buttons">
+      <legend className="visually-hidden">Select</legend>
+      <button type="button" onClick={() => select(room.walls.map(({ id }) => id))}>
+        All walls
+      </button>
+      <button type="button" onClick={() => select([room.ceiling.id])}>
+        Ceiling
+      </button>
+      <button type="button" onClick={() => select([room.floor.id])}>
+        Floor
+      </button>
+      <button type="button" onClick={() => select([])}>
+        Whole room
+      </button>
+    </fieldset>
+  )
+}

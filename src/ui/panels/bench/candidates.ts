@@ -1,0 +1,132 @@
+import { bandIndex } from '#acoustics/bands.ts'
+import type { SurfaceResult } from '#analysis/results.ts'
+import type { Room, SurfaceFacts } from '#analysis/room.ts'
+import { describeSurface } from '#analysis/surfaces.ts'
+import { AS_IS, type Assembly, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
+import { assembliesFor } from '#assemblies/catalogue.ts'
+import type { Decibels, Millimetres } from '#units/quantity.ts'
+
+/** What a surface could be: one assembly, or as it stands. */
+export interface Candidate {
+  /** Catalogue id, or as-is. */
+  readonly id: string
+  /** null: as it stands. */
+  readonly assembly: Assembly | null
+  readonly shortName: string
+  readonly name: string
+  readonly described: Pick<
+    SurfaceResult,
+    'label' | 'layers' | 'existingLayerCount' | 'rating' | 'notes' | 'depthFromFaceMm' | 'depthFromStructureMm'
+  >
+}
+
+/** What quiet means on the ruler. */
+export type Measure = 'stc' | 'loss63' | 'loss125'
+
+/** The line depths are counted from. */
+export type Face = 'finished-face' | 'structure'
+
+/** A surface with what it is called and what can be fixed to it. */
+export interface BenchSurface {
+  readonly facts: SurfaceFacts
+  readonly kind: SurfaceKind
+  readonly label: string
+}
+
+export function benchSurfaces(room: Room): readonly BenchSurface[] {
+  return [
+    ...room.walls.map((facts, index): BenchSurface => ({ facts, kind: 'wall', label: `Wall ${index + 1}` })),
+    { facts: room.ceiling, kind: 'ceiling', label: 'Ceiling' },
+    { facts: room.floor, kind: 'floor', label: 'Floor' },
+  ]
+}
+
+/** Assemblies that can be built against every one of these surfaces, least depth first. */
+export function sharedAssemblies(surfaces: readonly BenchSurface[], catalogue: Catalogue): readonly Assembly[] {
+  const [first, ...others] = surfaces.map(({ facts, kind }) => {
+    const structure = catalogue.existing.get(facts.existing)?.structure
+    return structure === undefined ? [] : assembliesFor(kind, structure, catalogue)
+  })
+  return (first ?? []).filter((assembly) => others.every((list) => list.some(({ id }) => id === assembly.id)))
+}
+
+const remembered = new WeakMap<SurfaceFacts, Map<string, Candidate['described']>>()
+
+/** A surface's build-up and rating with an assembly, remembered as long as its facts are the same object. */
+export function describeCandidate(
+  surface: BenchSurface,
+  assemblyId: string,
+  removeLining: boolean,
+  catalogue: Catalogue,
+): Candidate['described'] {
+  const known = remembered.get(surface.facts) ?? new Map<string, Candidate['described']>()
+  remembered.set(surface.facts, known)
+  const key = `${assemblyId} ${removeLining} ${surface.label}`
+  const former = known.get(key)
+  if (former) return former
+  const described = describeSurface({
+    ...surface,
+    choice: { assembly: assemblyId, removeLining },
+    catalogue,
+    quality: 'plot',
+  })
+  known.set(key, described)
+  return described
+}
+
+/** As it stands, then everything that can be built here, each with its depth and rating on the first surface. */
+export function candidatesFor(
+  surface: BenchSurface,
+  assemblies: readonly Assembly[],
+  removeLining: boolean,
+  catalogue: Catalogue,
+): readonly Candidate[] {
+  const asIs: Candidate = {
+    id: AS_IS,
+    assembly: null,
+    shortName: removeLining ? 'lining off' : 'as it stands',
+    name: removeLining ? 'Lining removed, nothing built' : 'As it stands',
+    described: describeCandidate(surface, AS_IS, removeLining, catalogue),
+  }
+  return [
+    asIs,
+    ...assemblies.map((assembly) => ({
+      id: assembly.id,
+      assembly,
+      shortName: assembly.shortName,
+      name: assembly.name,
+      described: describeCandidate(surface, assembly.id, removeLining, catalogue),
+    })),
+  ]
+}
+
+export function depthFrom({ described }: Candidate, face: Face): Millimetres {
+  return face === 'structure' ? described.depthFromStructureMm : described.depthFromFaceMm
+}
+
+/** A value on the ruler with its likely range. */
+export interface Quiet {
+  readonly value: Decibels
+  readonly low: Decibels
+  readonly high: Decibels
+}
+
+/** Two-sided 95 % of a normal distribution. */
+const SDS_95 = 1.96
+
+/** How quiet a candidate is by the chosen measure; null: not rated. */
+export function quietOf({ described }: Candidate, measure: Measure): Quiet | null {
+  const { rating } = described
+  if (rating === null) return null
+  if (measure === 'stc') return { value: rating.stc, low: rating.likely[0], high: rating.likely[1] }
+  const band = bandIndex(measure === 'loss63' ? 63 : 125)
+  const value = rating.prediction.lossDb[band]!
+  const half = SDS_95 * rating.prediction.spreadBandDb[band]!
+  return { value, low: value - half, high: value + half }
+}
+
+export const MEASURE_WORDS: Readonly<Record<Measure, string>> = {
+  stc: 'STC',
+  loss63: 'dB at 63 Hz',
+  loss125: 'dB at 125 Hz',
+}

@@ -1,0 +1,65 @@
+import type { ReactNode } from 'react'
+
+interface Props {
+  readonly name: string
+  /** To the right of the name: a share or a place. */
+  readonly aside?: string | undefined
+  readonly figure: string
+  /** The same in the other unit, smaller. */
+  readonly second?: string | undefined
+  /** What it was before, and what took it. */
+  readonly from: string
+  /** Since the last command, with its sign; null: unchanged. */
+  readonly change: string | null
+  readonly cause: string
+  readonly children: ReactNode
+}
+
+/** One number a client asks first; it opens downward into where it comes from. */
+export function LedgerLine({ name, aside, figure, second, from, change, cause, children }: Props) {
+  return (
+    <details className="ledger-line" data-line={name}>
+      <summary>
+        <span className="ledger-name">{name}</span>
+        <span className="ledger-aside">{aside}</span>
+        <span className="ledger-figure">
+          {figure} {second !== undefined && <span className="ledger-second">{second}</span>}
+        </span>
+        <span className="ledger-from">
+          {from}
+          {change !== null && (
+            <>
+              {' '}
+              <span className="ledger-change">
+                ({change} {cause})
+              </span>
+            </>
+          )}
+        </span>
+      </summary>
+      <div className="ledger-detail">{children}</div>
+    </details>
+  )
+}
+
+interface RowsProps {
+  readonly caption: string
+  readonly rows: readonly (readonly [string, string])[]
+}
+
+/** Names and figures, one under another. */
+export function DetailRows({ caption, rows }: RowsProps) {
+  return (
+    <table className="detail-rows">
+      <caption className="visually-hidden">{caption}</caption>
+      <tbody>
+        {rows.map(([name, figure]) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td>{figure}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,142 @@
+import type { Caution, SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
+import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
+import { listOf, NO_PUBLISHED, NOT_IN_FIGURE, rwWords, signed, stcWords, whyNotRated } from '#ui/panels/words.ts'
+import { formatMass, formatSurfaceMass } from '#units/format.ts'
+
+/** The lowest rated surface: never a promise for the room, whose doors and ducts are not in it. */
+export function QuietLine({ result, before, cause }: LineProps) {
+  const lowest = lowestSurfaces(result)
+  const rating = lowest[0]?.rating ?? null
+  const unrated = result.surfaces.filter((surface) => surface.rating === null).map(({ label }) => label)
+  const unratedWords = unrated.length > 0 ? ` · ${listOf(unrated)} not rated` : ''
+  const change =
+    before?.lowestRated && result.lowestRated
+      ? signed(result.lowestRated.stc - before.lowestRated.stc, (size) => `${Math.round(size)} STC`)
+      : null
+  return (
+    <LedgerLine
+      name="Quiet, lowest rated surface"
+      figure={rating === null ? 'Not known' : stcWords(rating)}
+      second={lowest.length > 0 ? `at ${listOf(lowest.map(({ label }) => label))}` : undefined}
+      from={`${NOT_IN_FIGURE}${unratedWords}`}
+      change={change}
+      cause={cause}
+    >
+      <table className="detail-rows">
+        <caption className="visually-hidden">Rating of each surface, weakest first</caption>
+        <tbody>
+          {weakestFirst(result.surfaces).map((surface) => (
+            <SurfaceRow key={surface.id} surface={surface} />
+          ))}
+        </tbody>
+      </table>
+      <p className="detail-note">
+        Each is of one surface alone; {NO_PUBLISHED}. Structure-borne sound and bass below 50 Hz are not in these
+        figures.
+      </p>
+    </LedgerLine>
+  )
+}
+
+function SurfaceRow({ surface }: { readonly surface: SurfaceResult }) {
+  const why = whyNotRated(surface)
+  return (
+    <tr>
+      <th scope="row">
+        {surface.label}
+        <span className="detail-under">{surface.assemblyName}</span>
+      </th>
+      <td>
+        {surface.rating === null ? 'not rated' : stcWords(surface.rating)}
+        <span className="detail-under">{why ?? rwWords(surface.rating)}</span>
+      </td>
+    </tr>
+  )
+}
+
+function lowestSurfaces(result: SchemeResult): readonly SurfaceResult[] {
+  const stc = result.lowestRated?.stc
+  return stc === undefined ? [] : result.surfaces.filter((surface) => surface.rating?.stc === stc)
+}
+
+export function weakestFirst(surfaces: readonly SurfaceResult[]): readonly SurfaceResult[] {
+  const rank = (surface: SurfaceResult) => surface.rating?.stc ?? Number.POSITIVE_INFINITY
+  return [...surfaces].sort((a, b) => (rank(a) < rank(b) ? -1 : rank(a) > rank(b) ? 1 : 0))
+}
+
+export function WeightLine({ result, before, cause, unit }: LineProps) {
+  const { addedMassKg, onJoistsKgM2 } = result.ledger
+  const text = (kg: number) => formatMass(kg, unit)
+  const other = unit === 'mm' ? 'ft-in' : 'mm'
+  return (
+    <LedgerLine
+      name="Added weight"
+      aside={onJoistsKgM2 > 0 ? `${formatSurfaceMass(onJoistsKgM2, unit)} on joists` : 'none on joists'}
+      figure={text(addedMassKg)}
+      second={formatMass(addedMassKg, other)}
+      from={
+        onJoistsKgM2 > 0
+          ? `${formatSurfaceMass(onJoistsKgM2, unit)} · ${formatSurfaceMass(onJoistsKgM2, other)} hangs on the existing joists`
+          : 'nothing new hangs on the existing joists'
+      }
+      change={before && signed(addedMassKg - before.ledger.addedMassKg, text)}
+      cause={cause}
+    >
+      <DetailRows
+        caption="Weight of each surface"
+        rows={result.surfaces.map(
+          (surface) =>
+            [
+              surface.label,
+              `${text(surface.addedMassKg)} · ${formatSurfaceMass(surface.addedMassKgM2, unit)}`,
+            ] as const,
+        )}
+      />
+    </LedgerLine>
+  )
+}
+
+/** Life safety always in full; other checks open downward. */
+export function Cautions({ cautions }: { readonly cautions: readonly Caution[] }) {
+  const safety = cautions.filter(({ kind }) => kind === 'life-safety')
+  const checks = cautions.filter(({ kind }) => kind === 'check')
+  return (
+    <section className="ledger-cautions" aria-labelledby="ledger-cautions">
+      <h3 id="ledger-cautions" className="ledger-name">
+        Cautions
+      </h3>
+      {safety.length === 0 && checks.length === 0 && (
+        <p className="ledger-from">Nothing is built yet, so there is nothing to caution about here.</p>
+      )}
+      {safety.length > 0 && (
+        <ul className="cautions">
+          {safety.map((caution) => (
+            <CautionItem key={caution.code + caution.text} caution={caution} />
+          ))}
+        </ul>
+      )}
+      {checks.length > 0 && (
+        <details className="other-checks">
+          <summary>Other checks</summary>
+          <ul className="cautions cautions-check">
+            {checks.map((caution) => (
+              <CautionItem key={caution.code + caution.text} caution={caution} />
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  )
+}
+
+export function CautionItem({ caution }: { readonly caution: Caution }) {
+  return (
+    <li data-caution={caution.code}>
+      <span aria-hidden="true" className="caution-sign">
+        {caution.kind === 'life-safety' ? '▲' : '△'}
+      </span>
+      <span>{caution.text}</span>
+    </li>
+  )
+}

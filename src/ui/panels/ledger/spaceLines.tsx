@@ -1,0 +1,125 @@
+import type { SchemeResult } from '#analysis/results.ts'
+import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
+import { bothAreas, otherUnit, signed } from '#ui/panels/words.ts'
+import { formatArea, formatLength, formatPercent, formatVolume } from '#units/format.ts'
+import type { LengthUnit } from '#units/quantity.ts'
+
+export interface LineProps {
+  readonly result: SchemeResult
+  readonly before: SchemeResult | null
+  readonly cause: string
+  readonly unit: LengthUnit
+}
+
+export function FloorLine({ result, before, cause, unit }: LineProps) {
+  const { floorAreaM2: floor, keptPercent } = result.ledger
+  const area = (m2: number) => formatArea(m2, unit)
+  const gained = floor.gained > 0.00005 ? ` · gained ${area(floor.gained)}` : ''
+  return (
+    <LedgerLine
+      name="Floor kept"
+      aside={formatPercent(keptPercent)}
+      figure={area(floor.clear)}
+      second={formatArea(floor.clear, otherUnit(unit))}
+      from={`of ${area(floor.existing)} · lost ${area(floor.lost)}${gained}`}
+      change={before && signed(floor.clear - before.ledger.floorAreaM2.clear, area)}
+      cause={cause}
+    >
+      <DetailRows caption="Where the floor goes" rows={floorRows(result, unit)} />
+    </LedgerLine>
+  )
+}
+
+function floorRows(result: SchemeResult, unit: LengthUnit): readonly (readonly [string, string])[] {
+  const { ledger } = result
+  const floor = ledger.floorAreaM2
+  const width = formatLength(ledger.clearSizeMm.width, unit)
+  const length = formatLength(ledger.clearSizeMm.length, unit)
+  return [
+    ['Floor as it stands', bothAreas(floor.existing, unit)],
+    ...result.surfaces
+      .filter((surface) => surface.kind === 'wall')
+      .map(
+        (wall) =>
+          [
+            `${wall.label} takes${wall.swallowed ? ' (no face left in the clear room)' : ''}`,
+            bothAreas(wall.areaLostM2, unit),
+          ] as const,
+      ),
+    ['All strips', bothAreas(floor.lost, unit)],
+    ['Gained by removing linings', bothAreas(floor.gained, unit)],
+    ['Obstacles', bothAreas(floor.obstacles, unit)],
+    ['Linings round obstacles', bothAreas(floor.lostToObstacleLinings, unit)],
+    ['Clear floor', bothAreas(floor.clear, unit)],
+    ...partRows(result, unit),
+    ['Clear size, along its longest wall', `${length} × ${width}`],
+    ['Largest circle that fits', `${formatLength(ledger.largestCircleMm, unit)} across`],
+    ['Allowance for treatment inside', 'none'],
+  ]
+}
+
+function partRows({ clear }: SchemeResult, unit: LengthUnit): readonly (readonly [string, string])[] {
+  if (clear.length < 2) return []
+  return clear.map((part, index) => [`Part ${index + 1} of ${clear.length}`, bothAreas(part.areaMm2 / 1e6, unit)])
+}
+
+export function HeightLine({ result, before, cause, unit }: LineProps) {
+  const { clearHeightMm: height, drops } = result.ledger
+  const length = (mm: number) => formatLength(mm, unit)
+  const lowestDrop = drops.reduce<(typeof drops)[number] | null>(
+    (lowest, drop) => (lowest === null || drop.clearHeightMm < lowest.clearHeightMm ? drop : lowest),
+    null,
+  )
+  const under = lowestDrop ? ` · ${length(lowestDrop.clearHeightMm)} under ${lowestDrop.name}` : ''
+  return (
+    <LedgerLine
+      name="Lowest clear height"
+      aside={drops.length > 0 ? 'away from drops' : undefined}
+      figure={length(height.lowest)}
+      second={formatLength(height.lowest, otherUnit(unit))}
+      from={`of ${length(height.existing)} · ceiling takes ${length(height.ceilingTakes)}, floor ${length(height.floorTakes)}${under}`}
+      change={before && signed(height.lowest - before.ledger.clearHeightMm.lowest, length)}
+      cause={cause}
+    >
+      <DetailRows
+        caption="Where the height goes"
+        rows={[
+          ['Height as it stands', bothHeights(height.existing, unit)],
+          ['Ceiling build-up', bothHeights(height.ceilingTakes, unit)],
+          ['Floor build-up', bothHeights(height.floorTakes, unit)],
+          ['Clear height', bothHeights(height.lowest, unit)],
+          ...drops.map((drop) => [`Under ${drop.name}`, bothHeights(drop.clearHeightMm, unit)] as const),
+        ]}
+      />
+    </LedgerLine>
+  )
+}
+
+function bothHeights(height: number, unit: LengthUnit): string {
+  return `${formatLength(height, unit)} · ${formatLength(height, otherUnit(unit))}`
+}
+
+export function VolumeLine({ result, before, cause, unit }: LineProps) {
+  const { volumeM3: volume } = result.ledger
+  const text = (m3: number) => formatVolume(m3, unit)
+  const share = volume.existing > 0 ? formatPercent((volume.clear / volume.existing) * 100) : undefined
+  return (
+    <LedgerLine
+      name="Volume kept"
+      aside={share}
+      figure={text(volume.clear)}
+      second={formatVolume(volume.clear, otherUnit(unit))}
+      from={`of ${text(volume.existing)}`}
+      change={before && signed(volume.clear - before.ledger.volumeM3.clear, text)}
+      cause={cause}
+    >
+      <DetailRows
+        caption="Where the volume goes"
+        rows={[
+          ['Volume as it stands', `${text(volume.existing)} · ${formatVolume(volume.existing, otherUnit(unit))}`],
+          ['Clear volume', `${text(volume.clear)} · ${formatVolume(volume.clear, otherUnit(unit))}`],
+        ]}
+      />
+    </LedgerLine>
+  )
+}
