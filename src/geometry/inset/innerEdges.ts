@@ -5,6 +5,7 @@ import { NOBODY } from '#geometry/inset/ownership.ts'
 import type { InnerEdge, WallSection } from '#geometry/inset/types.ts'
 import { startOf } from '#geometry/overlay/faces.ts'
 import type { BoundaryRing } from '#geometry/overlay/readBack.ts'
+import type { Point } from '#geometry/polygon.ts'
 
 /** What a half-edge round the clear room belongs to. Returns of different segments stay apart: they may turn. */
 interface Belonging {
@@ -12,6 +13,9 @@ interface Belonging {
   readonly kind: InnerEdge['kind']
   readonly segment: number
 }
+
+/** Shorter edges (mm) come from rounding where several lines meet; their neighbours meet there instead. */
+const LEAST_EDGE_MM = 0.05
 
 /** The edges of the clear room, ring by ring: pieces that belong together joined to one straight edge. */
 export function innerEdges(overlay: Overlay, rings: readonly BoundaryRing[], grid: Grid): InnerEdge[] {
@@ -55,6 +59,12 @@ function addStripSide(found: Map<number, Belonging>, overlay: Overlay, belonging
   }
 }
 
+/** A stretch of a ring from the place of its first half-edge on. */
+interface Run {
+  readonly start: number
+  readonly belonging: Belonging
+}
+
 function addRing(
   found: InnerEdge[],
   overlay: Overlay,
@@ -63,25 +73,30 @@ function addRing(
   grid: Grid,
 ): void {
   const { places, edges } = overlay.arrangement
-  const of = halves.map((half) => belongings.get(half) ?? belongingOfOwner(overlay, half))
-  const n = halves.length
-  let first = 0
-  while (first < n && joins(of[(first + n - 1) % n]!, of[first]!)) first++
-  for (let k = 0; k < n; ) {
-    const start = (first + k) % n
-    const { wall, kind } = of[start]!
-    let length = 1
-    while (k + length < n && joins(of[(start + length - 1) % n]!, of[(start + length) % n]!)) length++
-    const from = startOf(edges, halves[start]!)
-    const to = startOf(edges, halves[(start + length - 1) % n]! ^ 1)
-    found.push({
-      from: toPoint(grid, places.first[from]!, places.second[from]!),
-      to: toPoint(grid, places.first[to]!, places.second[to]!),
-      wall,
-      kind,
-    })
-    k += length
+  const pointAt = (place: number): Point => {
+    const vertex = startOf(edges, halves[place]!)
+    return toPoint(grid, places.first[vertex]!, places.second[vertex]!)
   }
+  const all = halves.map((half, start) => ({
+    start,
+    belonging: belongings.get(half) ?? belongingOfOwner(overlay, half),
+  }))
+  const lengthOf = (runs: readonly Run[], k: number): number => {
+    const [x, y] = pointAt(runs[k]!.start)
+    const [toX, toY] = pointAt(runs[(k + 1) % runs.length]!.start)
+    return Math.hypot(toX - x, toY - y)
+  }
+  const runs = joined(all)
+  const long = joined(runs.length > 1 ? runs.filter((_, k) => lengthOf(runs, k) >= LEAST_EDGE_MM) : runs)
+  long.forEach(({ start, belonging: { wall, kind } }, k) => {
+    found.push({ from: pointAt(start), to: pointAt(long[(k + 1) % long.length]!.start), wall, kind })
+  })
+}
+
+/** Runs that begin where the one before them does not belong to the same wall. */
+function joined(runs: readonly Run[]): Run[] {
+  const starts = runs.filter((run, k) => !joins(runs[(k + runs.length - 1) % runs.length]!.belonging, run.belonging))
+  return starts.length > 0 ? starts : runs.slice(0, 1)
 }
 
 /** Rounding may leave an edge on no side of its strip: it counts as the strip's end. */

@@ -51,7 +51,7 @@ export function firstAnswer(
 }
 
 /** One try. Null when the drawing contradicts itself or its parts do not add up. */
-function insetOnGrid(input: InsetInput, stepsPerMm: number): Result<Inset, InsetRefusal> | null {
+export function insetOnGrid(input: InsetInput, stepsPerMm: number): Result<Inset, InsetRefusal> | null {
   const outlines = [input.outline, ...input.obstacles.map((obstacle) => obstacle.outline)]
   const grid = gridAround(outlines.flat(), stepsPerMm)
   const sources = outlines.flatMap((outline) => sourceWalls(outline, grid))

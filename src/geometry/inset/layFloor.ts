@@ -12,8 +12,6 @@ interface Source {
   readonly direction: readonly [x: number, y: number]
   readonly isJoin: boolean
   readonly isOutline: boolean
-  /** It bounds the floor after walls moved. */
-  readonly isFinal: boolean
 }
 
 /** Which areas each segment runs round: 1 with the area's inside on the left, -1 on the right. */
@@ -34,7 +32,8 @@ interface Drawing {
 /** The floor among the faces of the drawing of all rings. */
 interface FloorFaces {
   readonly net: { readonly outline: Int32Array; readonly moved: Int32Array; readonly obstacles: Int32Array }
-  readonly insideMoved: Int32Array
+  /** 1 inside the outline or the moved outline, obstacles included. */
+  readonly isRoom: Int32Array
   /** 0 for floor. */
   readonly labels: Int32Array
 }
@@ -72,8 +71,7 @@ function addCourse(drawing: Drawing, ring: MovedRing, isOutline: boolean, origin
   const n = ring.xs.length
   for (let k = 0; k < n; k++) {
     addSegment(segments, ring.xs[k]!, ring.ys[k]!, ring.xs[(k + 1) % n]!, ring.ys[(k + 1) % n]!)
-    const isFinal = moved !== 0
-    sources.push({ wall: ring.walls[k]!, direction: ring.directions[k]!, isJoin: ring.joins[k]!, isOutline, isFinal })
+    sources.push({ wall: ring.walls[k]!, direction: ring.directions[k]!, isJoin: ring.joins[k]!, isOutline })
     weights.outline.push(isOutline ? original : 0)
     weights.moved.push(isOutline ? moved : 0)
     weights.obstacles.push(isOutline ? 0 : -original)
@@ -87,11 +85,18 @@ function findFloor(arrangement: Arrangement, weights: Weights): FloorFaces | nul
     moved: edgeWeights(arrangement, weights.moved),
     obstacles: edgeWeights(arrangement, weights.obstacles),
   }
-  const insideMoved = windingNumbers(arrangement, net.moved)
-  const insideObstacles = windingNumbers(arrangement, edgeWeights(arrangement, weights.movedObstacles))
-  if (!insideMoved || !insideObstacles) return null
-  const labels = insideMoved.map((winding, face) => (winding > 0 && insideObstacles[face] === 0 ? 0 : UNLABELLED))
-  return { net, insideMoved, labels }
+  const outline = windingNumbers(arrangement, net.outline)
+  const moved = windingNumbers(arrangement, net.moved)
+  const obstacles = windingNumbers(arrangement, net.obstacles)
+  const movedObstacles = windingNumbers(arrangement, edgeWeights(arrangement, weights.movedObstacles))
+  if (!outline || !moved || !obstacles || !movedObstacles) return null
+  // A wall that stays may lie a step aside of its old line once a neighbour moved: what was floor stays floor.
+  const isRoom = outline.map((winding, face) => Number(winding > 0 || moved[face]! > 0))
+  const labels = isRoom.map((room, face) => {
+    const isSolid = obstacles[face]! > 0 && movedObstacles[face]! > 0
+    return room && !isSolid ? 0 : UNLABELLED
+  })
+  return { net, isRoom, labels }
 }
 
 /**
@@ -104,10 +109,9 @@ function edgeOwners(arrangement: Arrangement, floor: FloorFaces, sources: readon
   const isWallOf = (half: number, source: Source): boolean => {
     const behind = faces.of[half ^ 1]!
     if (floor.labels[faces.of[half]!] !== 0 || floor.labels[behind] === 0) return false
-    return source.isOutline === floor.insideMoved[behind]! <= 0
+    return source.isOutline === (floor.isRoom[behind] === 0)
   }
   sources.forEach((source, k) => {
-    if (!source.isFinal) return
     for (let c = chainStart[k]!; c < chainStart[k + 1]!; c++) {
       const half = chain[c]!
       if (owners[half]! < 0 && isWallOf(half, source)) owners[half] = k

@@ -12,12 +12,12 @@ export interface GridLedger {
   readonly closure: number
 }
 
-/** Faces that were no floor before a wall moved, label 0; the rest unlabelled (-1). */
+/** Faces won by moving a wall: no floor of the old outline, or an obstacle's before. Label 0; the rest unlabelled. */
 export function gainedLabels({ labels, inside }: Overlay): Int32Array {
-  return inside.moved.map((moved, face) => {
-    if (moved <= 0) return UNLABELLED
+  return inside.room.map((room, face) => {
     const isFloor = labels[face] !== UNLABELLED
-    return inside.outline[face]! <= 0 || (inside.obstacles[face]! > 0 && isFloor) ? 0 : UNLABELLED
+    const isWon = inside.outline[face]! <= 0 || (inside.obstacles[face]! > 0 && isFloor)
+    return room && isWon ? 0 : UNLABELLED
   })
 }
 
@@ -50,7 +50,7 @@ function outlineDoubledArea({ arrangement, outlineNet }: Overlay): number {
 function obstacleDoubledArea({ arrangement, labels, inside }: Overlay): number {
   const { places, edges, faces } = arrangement
   const isObstacle = (face: number): boolean =>
-    inside.moved[face]! > 0 && inside.obstacles[face]! > 0 && (inside.outline[face]! > 0 || labels[face] === UNLABELLED)
+    inside.room[face] === 1 && inside.obstacles[face]! > 0 && (inside.outline[face]! > 0 || labels[face] === UNLABELLED)
   let sum = 0
   for (let e = 0; e < edges.count; e++) {
     const sides = Number(isObstacle(faces.of[2 * e]!)) - Number(isObstacle(faces.of[2 * e + 1]!))

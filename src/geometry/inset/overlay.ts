@@ -19,8 +19,8 @@ export interface Overlay {
   readonly owner: Int32Array
   /** CLEAR, the wall that fills the face, or UNLABELLED outside the floor. */
   readonly labels: Int32Array
-  /** Winding numbers of the ledger's areas, face by face. */
-  readonly inside: { readonly outline: Int32Array; readonly moved: Int32Array; readonly obstacles: Int32Array }
+  /** Face by face: 1 in the room before or after walls moved, and how often the outline and the obstacles run round it. */
+  readonly inside: { readonly room: Int32Array; readonly outline: Int32Array; readonly obstacles: Int32Array }
   readonly outlineNet: Int32Array
 }
 
@@ -47,12 +47,13 @@ export function overlayStrips(floor: readonly FloorEdge[]): Overlay | null {
     net((edge) => edge.bounds.obstacles),
   )
   if (!onFloor || !outline || !moved || !obstacles) return null
+  const room = outline.map((winding, face) => Number(winding > 0 || moved[face]! > 0))
   const owner = ownFaces(arrangement, wallEdges(arrangement, floor), strips)
   const labels = onFloor.map((winding, face) => {
     if (winding <= 0) return UNLABELLED
     return owner[face] === NOBODY ? CLEAR : strips[owner[face]!]!.wall
   })
-  return { arrangement, floor, strips, owner, labels, inside: { outline, moved, obstacles }, outlineNet }
+  return { arrangement, floor, strips, owner, labels, inside: { room, outline, obstacles }, outlineNet }
 }
 
 /** Marks the edges that carry a wall, also where two walls fell on each other. */
