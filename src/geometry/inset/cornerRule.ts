@@ -6,6 +6,8 @@ export interface CornerWall {
   readonly direction: Vector
   readonly depth: number
   readonly length: number
+  /** The wall's other corner, from this one, in whole steps. */
+  readonly farCorner: Vector
   /** The wall's other corner turns away from the room: its strip may reach round it. */
   readonly farCornerReflex: boolean
 }
@@ -38,12 +40,13 @@ export function endsAtCorner(first: CornerWall, second: CornerWall): CornerEnds 
   const sine = ux * wy - uy * wx
   const cosine = ux * wx + uy * wy
   if (Math.abs(sine) < STRAIGHT && cosine > 0) return straightEnds(first, second)
-  const back: Vector = [-wx, -wy]
-  const away: Vector = [-ux, -uy]
   if (sine > 0) {
+    const away = scaled(first.direction, -1)
+    const back = scaled(second.direction, -1)
+    const [along, inward] = [first.direction, normal(first)]
     return {
-      first: convexEnd(first.direction, normal(first), first.depth, second, second.direction, normal(second)),
-      second: convexEnd(back, normal(second), second.depth, first, away, normal(first)),
+      first: convexEnd({ along, inward, depth: first.depth, other: second, otherAway: second.direction }),
+      second: convexEnd({ along: back, inward: normal(second), depth: second.depth, other: first, otherAway: away }),
     }
   }
   return reflexEnds(first, second, sine, cosine)
@@ -59,32 +62,52 @@ function straightEnds(first: CornerWall, second: CornerWall): CornerEnds {
   }
 }
 
+/** A strip at a corner that turns into the room, and the wall it meets there, seen from the corner. */
+interface ConvexCorner {
+  readonly along: Vector
+  readonly inward: Vector
+  readonly depth: number
+  readonly other: CornerWall
+  readonly otherAway: Vector
+}
+
 /**
  * One strip's end at a corner that turns into the room. It ends square, or runs on to the other strip's face when a
  * thick lining meets a thin one at an obtuse corner; then not past the other wall's far corner if that turns away.
  */
-function convexEnd(
-  along: Vector,
-  inward: Vector,
-  depth: number,
-  other: CornerWall,
-  otherAway: Vector,
-  otherInward: Vector,
-): Vector[] {
+function convexEnd(corner: ConvexCorner): readonly Vector[] {
+  const { along, inward, depth, other, otherAway } = corner
   const square = scaled(inward, depth)
   const cosine = along[0] * otherAway[0] + along[1] * otherAway[1]
   const sine = Math.abs(along[0] * otherAway[1] - along[1] * otherAway[0])
   const runOn = (depth * cosine - other.depth) / sine
-  const bare = other.depth === 0
-  const reach = bare ? runOn + OVERSHOOT / sine : runOn
-  if (reach <= 0 || runOn > MITRE_LIMIT * Math.max(depth, other.depth)) return [square]
-  const mitre = plus(square, along, reach)
+  if (runOn > MITRE_LIMIT * Math.max(depth, other.depth)) return [square]
+  if (other.depth === 0) return endAtBareWall(corner, square, runOn, sine, cosine)
+  if (runOn <= 0) return [square]
+  const mitre = plus(square, along, runOn)
   const foot = mitre[0] * otherAway[0] + mitre[1] * otherAway[1]
   if (foot <= other.length || !other.farCornerReflex) return [mitre]
   const squareFoot = depth * sine
   if (squareFoot >= other.length) return [square]
-  const knee = plus(scaled(mitre, other.length / foot), otherInward, bare ? -OVERSHOOT : 0)
-  return [knee, plus(square, along, (other.length - squareFoot) / cosine)]
+  return [scaled(mitre, other.length / foot), plus(square, along, (other.length - squareFoot) / cosine)]
+}
+
+/** The same against a bare wall: the strip's end follows the wall, over rounding, as far as the wall goes. */
+function endAtBareWall(
+  { along, depth, other }: ConvexCorner,
+  square: Vector,
+  runOn: number,
+  sine: number,
+  cosine: number,
+): readonly Vector[] {
+  if (runOn * sine <= -OVERSHOOT) return [square]
+  const foot = depth / sine
+  if (foot <= other.length) return [plus(square, along, runOn + OVERSHOOT / sine)]
+  if (runOn * sine < OVERSHOOT) return [other.farCorner, square]
+  if (!other.farCornerReflex) return [other.farCorner, plus(square, along, runOn)]
+  const squareFoot = depth * sine
+  if (squareFoot >= other.length) return [square]
+  return [other.farCorner, plus(square, along, (other.length - squareFoot) / cosine)]
 }
 
 /** Both strips' ends at a corner that turns away from the room. */

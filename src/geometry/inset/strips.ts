@@ -37,12 +37,14 @@ export function stripsOf(floor: readonly FloorEdge[]): WallStrip[] {
       direction: edge.direction,
       depth: edge.depth,
       length: walls[k]!.length,
+      farCorner: [edge.ax - edge.bx, edge.ay - edge.by],
       farCornerReflex: turnAfter(floor[edge.previous]!, edge) < CLEARLY_REFLEX,
     }
     const second: CornerWall = {
       direction: after.direction,
       depth: after.depth,
       length: walls[edge.next]!.length,
+      farCorner: [after.bx - after.ax, after.by - after.ay],
       farCornerReflex: turnAfter(after, floor[after.next]!) < CLEARLY_REFLEX,
     }
     return endsAtCorner(first, second)
