@@ -12,7 +12,7 @@ import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
 import { dropLabels, dropMarks, obstacleLabels, obstacleMarks } from '#drawing/plan/standing.ts'
 import { clearEdges, clearGround, stripMarks } from '#drawing/plan/strips.ts'
 import { tagMarks } from '#drawing/plan/tags.ts'
-import { wallLines } from '#drawing/plan/wallLines.ts'
+import { type WallLine, wallLines } from '#drawing/plan/wallLines.ts'
 
 /**
  * The plan of a room under a scheme, in painting order. Works for any outline: what finds no room (a number beside a
@@ -48,18 +48,10 @@ const SHORT = 14
 function annotations(context: PlanContext): Mark[] {
   const { show = {} } = context
   const marks: Mark[] = []
-  const short = context.walls.filter(({ length }) => length < SHORT * context.style.text)
   marks.push(...dropMarks(context), ...dropLabels(context))
-  if (show.tags !== false) marks.push(...tagMarks(context, short))
   if (show.clearDimensions !== false) marks.push(...clearDimensions(context))
   if (show.openings !== false) marks.push(...openingLabels(context))
-  if (show.tags !== false)
-    marks.push(
-      ...tagMarks(
-        context,
-        context.walls.filter((wall) => !short.includes(wall)),
-      ),
-    )
+  if (show.tags !== false) marks.push(...tagMarks(context, shortFirst(context)))
   if (show.roomLabel !== false) marks.push(...roomLabel(context))
   marks.push(...obstacleLabels(context))
   if (show.dimensions !== false) marks.push(...outsideDimensions(context))
@@ -67,10 +59,16 @@ function annotations(context: PlanContext): Mark[] {
   return marks
 }
 
+function shortFirst({ walls, style }: PlanContext): WallLine[] {
+  const isShort = ({ length }: WallLine): boolean => length < SHORT * style.text
+  return [...walls.filter(isShort), ...walls.filter((wall) => !isShort(wall))]
+}
+
 /** In the lower left corner of the view; without a view under everything else, flush with the outline. */
 function scaleBar({ walls, frame, style, units, view }: PlanContext, others: readonly Mark[]): Mark[] {
-  if (view)
+  if (view) {
     return scaleBarMarks(frame, view.x + style.text * 1.5, view.y + view.height - style.text * 2.2, style, units)
+  }
   const box = marksBox(others)
   const left = Math.min(...walls.map(({ a }) => a[0]))
   const bottom = Math.max(...walls.map(({ a }) => a[1]), box ? box.y + box.height : Number.NEGATIVE_INFINITY)

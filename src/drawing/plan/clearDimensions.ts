@@ -32,7 +32,9 @@ interface Axes {
 /** Most dimensions in one direction: a plain room has one, an L two. */
 const MOST_A_DIRECTION = 2
 /** Where across its stretch a dimension is tried, as shares, once the best places are taken. */
-const SHARES = [0.7, 0.3, 0.8, 0.2, 0.6, 0.4, 0.5, 0.88, 0.12]
+const SHARES = Array.from({ length: 17 }, (_, step) => 0.1 + step * 0.05).sort(
+  (p, q) => Math.abs(Math.abs(p - 0.5) - 0.22) - Math.abs(Math.abs(q - 0.5) - 0.22),
+)
 /** Best: this many text sizes off a wall, so that a tag with its words has room beside it. */
 const OFF_A_WALL = { upright: 13.5, level: 6.5 }
 
@@ -47,9 +49,10 @@ export function clearDimensions(context: PlanContext): Mark[] {
   if (longest === null) return []
   const level: Place = longest.along[0] < -1e-9 ? [-longest.along[0], -longest.along[1]] : longest.along
   const upright: Place = [-level[1], level[0]]
+  // Upright first: level labels leave upright lines less choice than the other way round.
   return [
-    ...chordMarks(context, { along: level, across: upright }),
     ...chordMarks(context, { along: upright, across: level }),
+    ...chordMarks(context, { along: level, across: upright }),
   ]
 }
 

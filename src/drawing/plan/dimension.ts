@@ -85,7 +85,7 @@ function textCentres(half: number, length: number, tickSize: number, beyond: Dim
     if (beyond === undefined) return [ends.end, ends.start]
     return beyond === 'neither' ? [] : [ends[beyond]]
   }
-  const shares = [0.5, 0.36, 0.64, 0.24, 0.76]
+  const shares = [0.5, 0.43, 0.57, 0.36, 0.64, 0.29, 0.71, 0.22, 0.78]
   return shares
     .map((share) => share * length)
     .filter((at) => Math.min(at, length - at) >= half + tickSize / 2 || at === length / 2)

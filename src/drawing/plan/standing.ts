@@ -73,8 +73,7 @@ export function dropLabels(context: PlanContext): Mark[] {
     if (ring.length < 3) continue
     const clear = result?.ledger.drops.find(({ id }) => id === drop.id)?.clearHeightMm
     const height = formatLength(clear ?? drop.undersideMm, units)
-    const full = `${drop.name}, ${height} ${clear === undefined ? 'to its underside' : 'clear under it'}`
-    const label = dropLabel(context, ring, [full, `${drop.name}, ${height}`], drop.id)
+    const label = dropLabel(context, ring, `${drop.name}, ${height} under`, drop.id)
     if (label) marks.push(label)
   }
   return marks
@@ -117,12 +116,7 @@ export function obstacleLabels({ room, frame, style, placer }: PlanContext): Mar
 /** From one end to the other, as shares of the width: the middle is left to dimensions where there is a choice. */
 const SHIFTS = Array.from({ length: 19 }, (_, step) => (step - 9) * 0.05)
 
-function dropLabel(
-  { style, placer }: PlanContext,
-  ring: readonly Place[],
-  texts: readonly string[],
-  surfaceId: string,
-) {
+function dropLabel({ style, placer }: PlanContext, ring: readonly Place[], text: string, surfaceId: string) {
   const [x, y] = middleOf(ring)
   const xs = ring.map(([px]) => px)
   const ys = ring.map(([, py]) => py)
@@ -130,14 +124,12 @@ function dropLabel(
   const inside = y + style.text * 0.36
   const over = Math.min(...ys) - style.text * 0.45
   const under = Math.max(...ys) + style.text * 1.1
-  const candidates = texts.flatMap((text) =>
-    [inside, over, under].flatMap((baseline) =>
-      SHIFTS.map((shift) => {
-        const textStyle = { size: style.text, anchor: 'middle', colour: 'soft', role: 'label', surfaceId } as const
-        const mark = textMark(text, x + shift * across, baseline, textStyle)
-        return { mark, boxes: [growBox(mark.box, style.air / 2)] }
-      }),
-    ),
+  const candidates = [inside, over, under].flatMap((baseline) =>
+    SHIFTS.map((shift) => {
+      const textStyle = { size: style.text, anchor: 'middle', colour: 'soft', role: 'label', surfaceId } as const
+      const mark = textMark(text, x + shift * across, baseline, textStyle)
+      return { mark, boxes: [growBox(mark.box, style.air / 2)] }
+    }),
   )
   return placer.placeFirst(candidates)?.mark
 }
