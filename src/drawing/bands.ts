@@ -55,14 +55,16 @@ function layerBands(layer: Layer, t0: number, t1: number, scale: number): Band[]
   }
 }
 
-/** Wool stands in the frames: what the existing bay holds at the far side, the rest against the new boards. */
+/** Wool stands in the frames: in the new studs against the boards, in the existing bay at the far side. */
 function cavityBands(layer: CavityLayer, t0: number, t1: number, scale: number): Band[] {
-  const wool = layer.fill === undefined ? 0 : Math.min(layer.fillMm ?? layer.depthMm, layer.depthMm) * scale
-  const far = Math.min(wool, (layer.farFrame?.depthMm ?? 0) * scale)
+  const wool = layer.fill === undefined ? 0 : Math.min(layer.fillMm ?? layer.depthMm, layer.depthMm)
+  const ownStuds = layer.link.kind === 'none' ? (layer.frame?.depthMm ?? 0) : 0
+  const far = Math.min(wool - Math.min(wool, ownStuds), layer.farFrame?.depthMm ?? 0) * scale
+  const near = wool * scale - far
   const stops: [Pattern, number, number][] = [
     ['wool', t0, t0 + far],
-    ['gap', t0 + far, t1 - (wool - far)],
-    ['wool', t1 - (wool - far), t1],
+    ['gap', t0 + far, t1 - near],
+    ['wool', t1 - near, t1],
   ]
   return stops.filter(([, from, to]) => to - from > 1e-9).map(([pattern, from, to]) => ({ pattern, t0: from, t1: to }))
 }

@@ -112,20 +112,29 @@ const LOOP = Array.from({ length: LOOP_STEPS }, (_, step) => {
   return [step / LOOP_STEPS + 0.13 * Math.sin(2 * angle), -Math.cos(angle)] as const
 })
 
+/** Loops run along the longer side of what they fill. */
 function addLoops(band: Band, rings: LocalRings, closest: number, runs: Runs): void {
   const depth = band.t1 - band.t0
-  const half = depth / 2 - Math.min(0.06 * depth, closest / 3)
   for (const [s0, s1] of sharedSpans(rings, band)) {
-    const turns = Math.floor((s1 - s0) / Math.max(0.95 * depth, 4.5 * closest))
-    if (turns < 1) continue
-    const pitch = (s1 - s0) / turns
-    const run: number[] = []
-    for (let turn = 0; turn < turns; turn++) {
-      for (const [across, up] of LOOP) run.push(s0 + pitch * (turn + across), (band.t0 + band.t1) / 2 + half * up)
-    }
-    run.push(s1, (band.t0 + band.t1) / 2 - half)
-    runs.push(run)
+    const lengthwise = s1 - s0 >= depth
+    const [start, end, low, high] = lengthwise ? [s0, s1, band.t0, band.t1] : [band.t0, band.t1, s0, s1]
+    const run = loopRun(start, end, low, high, closest)
+    runs.push(lengthwise ? run : run.map((_, index) => run[index ^ 1]!))
   }
+}
+
+/** One wave of loops from start to end, between low and high. */
+function loopRun(start: number, end: number, low: number, high: number, closest: number): number[] {
+  const across = high - low
+  const half = across / 2 - Math.min(0.06 * across, closest / 3)
+  const turns = Math.max(1, Math.floor((end - start) / Math.max(0.95 * across, 4.5 * closest)))
+  const pitch = (end - start) / turns
+  const run: number[] = []
+  for (let turn = 0; turn < turns; turn++) {
+    for (const [along, up] of LOOP) run.push(start + pitch * (turn + along), (low + high) / 2 + half * up)
+  }
+  run.push(end, (low + high) / 2 - half)
+  return run
 }
 
 function addZigzag(band: Band, rings: LocalRings, pitch: number, runs: Runs): void {

@@ -148,7 +148,7 @@ function aLedger(room: Room, clearMm2: number, outlineMm2: number, clear: readon
       clear: clearMm2 / 1e6,
     },
     keptPercent: (100 * clearMm2) / outlineMm2,
-    clearSizeMm: { width: Math.max(...xs, 0) - Math.min(...xs, 0), length: Math.max(...ys, 0) - Math.min(...ys, 0) },
+    clearSizeMm: { width: Math.max(...xs) - Math.min(...xs), length: Math.max(...ys) - Math.min(...ys) },
     clearHeightMm: { existing, floorTakes: 12.7, ceilingTakes: 196.85, lowest },
     drops: room.drops.map(({ id, name, undersideMm }) => ({ id, name, clearHeightMm: undersideMm - 85 })),
     volumeM3: { existing: (outlineMm2 * existing) / 1e9, clear: (clearMm2 * lowest) / 1e9 },

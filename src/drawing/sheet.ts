@@ -1,0 +1,201 @@
+import { marksBox } from '#drawing/bounds.ts'
+import type { Frame } from '#drawing/frame.ts'
+import type { Box, Drawing, Mark } from '#drawing/model.ts'
+import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
+import { planMarks } from '#drawing/plan.ts'
+import { flowText, type Paragraph } from '#drawing/sheet/flow.ts'
+import { ledgerTable } from '#drawing/sheet/ledgerTable.ts'
+import { type SheetScale, standardScales } from '#drawing/sheet/scales.ts'
+import { scheduleTable } from '#drawing/sheet/schedule.ts'
+import { PAPERS, type SheetInput } from '#drawing/sheet/sheetInput.ts'
+import { TITLE_HEIGHT, titleStrip } from '#drawing/sheet/titleStrip.ts'
+import { SHEET_STYLE } from '#drawing/style.ts'
+import { textMark } from '#drawing/text.ts'
+
+/** White edge of the sheet, mm. */
+const EDGE = 11
+/** Between the plan and the column beside it, mm. */
+const GUTTER = 9
+
+/** How small the words are set and in how many columns, mm; tried in turn until everything fits. */
+interface Setting {
+  readonly size: number
+  readonly columns: number
+}
+
+/**
+ * The annotated plan as it is handed over: plan at a standard scale, assembly list, ledger, every caution in full,
+ * title block. Words that do not fit are set in more and smaller columns; none is left out.
+ */
+export function sheetDrawing(input: SheetInput): Drawing {
+  const [long, short] = PAPERS[input.paper]
+  const landscape = input.landscape ?? true
+  const width = landscape ? long : short
+  const height = landscape ? short : long
+  const inner: Box = { x: EDGE, y: EDGE, width: width - 2 * EDGE, height: height - 2 * EDGE - TITLE_HEIGHT + 4 }
+  const layout = layOut(input, inner, landscape)
+  const plan = planAtScale(input, layout.plan)
+  const foot: Box = { x: EDGE, y: height - EDGE - TITLE_HEIGHT + 4, width: inner.width, height: TITLE_HEIGHT }
+  return {
+    title: `${input.projectName}, ${input.result.name}`,
+    widthMm: width,
+    heightMm: height,
+    marks: [...plan.marks, ...layout.marks, ...titleStrip(input, plan.scale.text, foot)],
+  }
+}
+
+interface Layout {
+  readonly plan: Box
+  readonly marks: readonly Mark[]
+}
+
+function* settings(): Generator<Setting> {
+  for (const [size, columns] of [
+    [2.5, 1],
+    [2.3, 1],
+    [2.5, 2],
+    [2.3, 2],
+    [2.1, 2],
+    [2.1, 3],
+  ] as const) {
+    yield { size, columns }
+  }
+  for (let size = 1.9; ; size *= 0.92) yield { size, columns: 3 }
+}
+
+function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
+  const paragraphs = paragraphsOf(input)
+  for (const setting of settings()) {
+    const layout = landscape ? beside(input, inner, paragraphs, setting) : below(input, inner, paragraphs, setting)
+    if (layout) return layout
+  }
+  throw new Error('unreachable: sizes shrink until everything fits')
+}
+
+/** Landscape: plan over the assembly list; ledger and cautions in columns at the right. */
+function beside(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], setting: Setting): Layout | null {
+  const { size, columns } = setting
+  const column = Math.min(Math.max(inner.width * 0.26, 70), 96)
+  const side =
+    columns === 1 ? column : Math.min(columns * (column * 0.86 + GUTTER * 0.7) - GUTTER * 0.7, inner.width * 0.58)
+  const left = inner.width - side - GUTTER
+  const list = scheduleTable(input.result.surfaces, input.units, left, size)
+  const planHeight = inner.height - list.height - 6
+  if (planHeight < inner.height * (size > 1.2 ? 0.3 : 0.15)) return null
+  const words = sideColumns(input, paragraphs, setting, {
+    x: inner.x + left + GUTTER,
+    y: inner.y,
+    width: side,
+    height: inner.height,
+  })
+  if (!words) return null
+  return {
+    plan: { x: inner.x, y: inner.y, width: left, height: planHeight },
+    marks: [...list.marks(inner.x, inner.y + inner.height - list.height), ...words],
+  }
+}
+
+/** Portrait: plan at the top, then the assembly list over the full width, then ledger and cautions. */
+function below(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], setting: Setting): Layout | null {
+  const { size, columns } = setting
+  const list = scheduleTable(input.result.surfaces, input.units, inner.width, size)
+  const share = size > 2 ? 0.36 : 0.45
+  const sideHeight = inner.height * share
+  const planHeight = inner.height - sideHeight - list.height - 12
+  if (planHeight < inner.height * (size > 1.2 ? 0.25 : 0.15)) return null
+  const top = inner.y + planHeight + 6
+  const words = sideColumns(
+    input,
+    paragraphs,
+    { size, columns: Math.max(2, columns) },
+    {
+      x: inner.x,
+      y: top + list.height + 6,
+      width: inner.width,
+      height: sideHeight,
+    },
+  )
+  if (!words) return null
+  return {
+    plan: { x: inner.x, y: inner.y, width: inner.width, height: planHeight },
+    marks: [...list.marks(inner.x, top), ...words],
+  }
+}
+
+function sideColumns(
+  input: SheetInput,
+  paragraphs: readonly Paragraph[],
+  { size, columns }: Setting,
+  area: Box,
+): Mark[] | null {
+  const gap = GUTTER * 0.7
+  const width = (area.width - (columns - 1) * gap) / columns
+  const ledger = ledgerTable(input.result.ledger, input.units, width, size)
+  const taken = ledger.height + size * 1.6
+  if (taken > area.height) return null
+  const boxes = Array.from({ length: columns }, (_, index): Box => {
+    const down = index === 0 ? taken : 0
+    return { x: area.x + index * (width + gap), y: area.y + down, width, height: area.height - down }
+  })
+  const words = flowText(paragraphs, boxes, size)
+  return words && [...ledger.marks(area.x, area.y), ...words]
+}
+
+function paragraphsOf({ result }: SheetInput): Paragraph[] {
+  const section = (heading: string, texts: readonly string[], lifeSafety: boolean): Paragraph[] => {
+    if (texts.length === 0) return []
+    const common = { role: 'caution', sign: false, heading: false, weight: 400, colour: 'ink' } as const
+    return [
+      { ...common, text: heading, weight: 600, heading: true, colour: lifeSafety ? 'warn' : 'ink' },
+      ...texts.map((text) => ({ ...common, text, sign: lifeSafety })),
+    ]
+  }
+  const ofKind = (kind: 'life-safety' | 'check') =>
+    unique(result.cautions.filter((caution) => caution.kind === kind).map(({ text }) => text))
+  const notes = unique(result.surfaces.flatMap((surface) => surface.notes.map(({ text }) => text)))
+  return [
+    ...section('Life safety', ofKind('life-safety'), true),
+    ...section('To be checked', ofKind('check'), false),
+    ...section('How far the figures can be trusted', notes, false),
+  ]
+}
+
+function unique(texts: readonly string[]): string[] {
+  return [...new Set(texts)]
+}
+
+/** The plan at the largest standard scale that fits, its scale bar and scale underneath. */
+function planAtScale(input: SheetInput, area: Box): { marks: Mark[]; scale: SheetScale } {
+  const style = SHEET_STYLE
+  const scales = standardScales(input.units)
+  const foot = style.text * 3.4
+  const base = { room: input.room, result: input.result, units: input.units, style, show: { scaleBar: false } }
+  for (const [index, scale] of scales.entries()) {
+    const frame: Frame = { scale: 1 / scale.ratio, x: 0, y: 0 }
+    const box = marksBox(planMarks({ ...base, frame }))
+    const fits = box === null || (box.width <= area.width && box.height <= area.height - foot)
+    if (!fits && index < scales.length - 1) continue
+    const moved: Frame = {
+      ...frame,
+      x: area.x + area.width / 2 - (box ? box.x + box.width / 2 : 0),
+      y: area.y + (area.height - foot) / 2 - (box ? box.y + box.height / 2 : 0),
+    }
+    const y = area.y + area.height - style.text * 2
+    const bar = scaleBarMarks(moved, area.x + 1, y, style, input.units)
+    const barBox = marksBox(bar)
+    const beside = area.x + style.text * 2 + (barBox?.width ?? 0)
+    return {
+      scale,
+      marks: [
+        ...planMarks({ ...base, frame: moved }),
+        ...bar,
+        textMark(scale.text, beside, y + style.text * 0.55, {
+          size: style.text,
+          colour: 'soft',
+          role: 'scale-bar',
+        }),
+      ],
+    }
+  }
+  throw new Error('unreachable: the last scale is always taken')
+}

@@ -1,0 +1,125 @@
+import type { Box, Mark, Role, Weight } from '#drawing/model.ts'
+import type { ColourToken } from '#drawing/palette.ts'
+import { LINE_HEIGHT, textMark, wrapText } from '#drawing/text.ts'
+
+/** A piece of running text that is never split between columns. */
+export interface Paragraph {
+  readonly text: string
+  readonly weight: Weight
+  readonly colour: ColourToken
+  readonly role: Role
+  /** A heading stays with what follows it. */
+  readonly heading: boolean
+  /** A warning sign, drawn as a shape, stands before it. */
+  readonly sign: boolean
+}
+
+/** A paragraph with its lines broken for a column. */
+interface Broken {
+  readonly paragraph: Paragraph
+  readonly lines: readonly string[]
+  readonly height: number
+}
+
+/**
+ * Sets paragraphs into columns one after the other.
+ * @returns null when they do not all fit
+ */
+export function flowText(paragraphs: readonly Paragraph[], columns: readonly Box[], size: number): Mark[] | null {
+  const marks: Mark[] = []
+  let column = 0
+  let y = columns[0]?.y ?? 0
+  for (const group of groupHeadings(paragraphs)) {
+    let area = columns[column]
+    if (!area) return null
+    let broken = group.map((paragraph) => breakLines(paragraph, area!.width, size))
+    const height = broken.reduce((sum, part) => sum + part.height, 0)
+    if (y > area.y && group[0]?.heading) y += size * 0.8
+    if (y + height > area.y + area.height + size * 0.5) {
+      column++
+      area = columns[column]
+      if (!area) return null
+      y = area.y
+      broken = group.map((paragraph) => breakLines(paragraph, area!.width, size))
+      if (broken.reduce((sum, part) => sum + part.height, 0) > area.height) return null
+    }
+    for (const part of broken) {
+      marks.push(...setParagraph(part, area.x, y, size))
+      y += part.height
+    }
+  }
+  return marks
+}
+
+/** Height the paragraphs take in one endless column. */
+export function flowHeight(paragraphs: readonly Paragraph[], width: number, size: number): number {
+  return paragraphs.reduce((sum, paragraph) => sum + breakLines(paragraph, width, size).height, 0)
+}
+
+function groupHeadings(paragraphs: readonly Paragraph[]): Paragraph[][] {
+  const groups: Paragraph[][] = []
+  let open = false
+  for (const paragraph of paragraphs) {
+    const last = groups[groups.length - 1]
+    if (open && last) last.push(paragraph)
+    else groups.push([paragraph])
+    open = paragraph.heading
+  }
+  return groups
+}
+
+const INDENT = 1.5
+
+function breakLines(paragraph: Paragraph, width: number, size: number): Broken {
+  const indent = paragraph.heading ? 0 : INDENT * size
+  const lines = wrapText(paragraph.text, width - indent, size, paragraph.weight)
+  const after = paragraph.heading ? 0.35 : 0.6
+  return { paragraph, lines, height: size * (lines.length * LINE_HEIGHT + after) }
+}
+
+function setParagraph({ paragraph, lines }: Broken, x: number, top: number, size: number): Mark[] {
+  const { weight, colour, role, heading } = paragraph
+  const left = heading ? x : x + INDENT * size
+  const marks: Mark[] = lines.map((line, index) =>
+    textMark(line, left, top + size * (1 + index * LINE_HEIGHT), { size, weight, colour, role }),
+  )
+  if (paragraph.sign) marks.push(...warningSign(x, top + size, size, role))
+  else if (!heading) {
+    const y = top + size * 0.66
+    const stroke = { colour: 'soft', width: size * 0.07 } as const
+    marks.push({ kind: 'lines', role, runs: [[x, y, x + size * 0.7, y]], stroke })
+  }
+  return marks
+}
+
+/** Triangle with a stroke and a dot, standing on a baseline. */
+export function warningSign(x: number, baseline: number, size: number, role: Role): Mark[] {
+  const width = size
+  const height = size * 0.86
+  const middle = x + width / 2
+  const pen = size * 0.1
+  return [
+    {
+      kind: 'polygon',
+      role,
+      rings: [
+        [
+          [x, baseline],
+          [middle, baseline - height],
+          [x + width, baseline],
+        ],
+      ],
+      fill: 'sheet',
+      stroke: { colour: 'warn', width: pen },
+    },
+    {
+      kind: 'lines',
+      role,
+      runs: [
+        [middle, baseline - height * 0.66, middle, baseline - height * 0.32],
+        [middle, baseline - height * 0.22, middle, baseline - height * 0.12],
+      ],
+      stroke: { colour: 'warn', width: pen },
+    },
+  ]
+}
