@@ -101,7 +101,7 @@ async function writeReport(
       'report.json': json,
       'ledger.csv': ledgerCsv(results),
       'plan.svg': svg,
-      'plan.png': svgToPng(svg, drawing.width, PNG_DENSITY),
+      'plan.png': svgToPng(svg, drawing.widthMm, PNG_DENSITY),
     })
     return null
   } catch (cause) {

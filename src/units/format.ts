@@ -34,11 +34,11 @@ function formatFeetInches(length: Millimetres, fraction: number): string {
   const feet = Math.floor(parts / (12 * fraction))
   const rest = parts - feet * 12 * fraction
   const whole = Math.floor(rest / fraction)
-  const text = inchText(whole, rest - whole * fraction, fraction)
+  const text = inchText(whole, rest - whole * fraction, fraction, feet > 0)
   return feet > 0 ? `${sign}${feet}'-${text}"` : `${sign}${text}"`
 }
 
-function inchText(whole: number, parts: number, fraction: number): string {
+function inchText(whole: number, parts: number, fraction: number, afterFeet: boolean): string {
   if (parts === 0) return `${whole}`
   let top = parts
   let bottom = fraction
@@ -46,7 +46,7 @@ function inchText(whole: number, parts: number, fraction: number): string {
     top /= 2
     bottom /= 2
   }
-  return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`
+  return whole === 0 && !afterFeet ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`
 }
 
 /** An area: 224.9 ft² or 20.89 m². */
