@@ -28,8 +28,10 @@ function addRib(ws: Workspace, base: number, leaf: LeafModel, rib: RibModel, ton
   const fIm = FOOTING[1]!
   const inertial = (omega * rib.massPerLength) / rib.spacing
   const flexural = studsBend ? rib.bending / (4 * rib.spacing * omega) : 0
-  for (let n = 0; n < ws.nodes.count; n++) {
-    const kt2 = k2 * ws.nodes.sin2[n]!
+  const { diagRe, diagIm } = ws
+  const { sin2, count } = ws.nodes
+  for (let n = 0; n < count; n++) {
+    const kt2 = k2 * sin2[n]!
     const bent = flexural * kt2 * kt2
     const sRe = bent * RIB_LOSS
     const sIm = inertial - bent
@@ -38,22 +40,24 @@ function addRib(ws: Workspace, base: number, leaf: LeafModel, rib: RibModel, ton
     const downRe = sRe + fRe
     const downIm = sIm + fIm
     const norm = downRe * downRe + downIm * downIm
-    ws.diagRe[base + n]! += (upRe * downRe + upIm * downIm) / norm
-    ws.diagIm[base + n]! += (upIm * downRe - upRe * downIm) / norm
+    diagRe[base + n]! += (upRe * downRe + upIm * downIm) / norm
+    diagIm[base + n]! += (upIm * downRe - upRe * downIm) / norm
   }
 }
 
 function addCavities(ws: Workspace, index: number, leaves: number): void {
+  const { diagRe, diagIm, z11Re, z11Im, z22Re, z22Im } = ws
+  const { count } = ws.nodes
   const base = index * MAX_NODES
   const before = base - MAX_NODES
-  for (let n = 0; n < ws.nodes.count; n++) {
+  for (let n = 0; n < count; n++) {
     if (index > 0) {
-      ws.diagRe[base + n]! += ws.z22Re[before + n]!
-      ws.diagIm[base + n]! += ws.z22Im[before + n]!
+      diagRe[base + n]! += z22Re[before + n]!
+      diagIm[base + n]! += z22Im[before + n]!
     }
     if (index < leaves - 1) {
-      ws.diagRe[base + n]! += ws.z11Re[base + n]!
-      ws.diagIm[base + n]! += ws.z11Im[base + n]!
+      diagRe[base + n]! += z11Re[base + n]!
+      diagIm[base + n]! += z11Im[base + n]!
     }
   }
 }

@@ -110,8 +110,9 @@ const LAYER: LayerSeries = layerSeries()
 function fillLayer(nodes: NodeSet, medium: Medium, depth: number, k2: number): void {
   const { k2Re, k2Im, zkRe, zkIm } = medium
   const { ownRe, ownIm, transferRe, transferIm } = LAYER
-  for (let n = 0; n < nodes.count; n++) {
-    const xRe = k2Re - k2 * nodes.sin2[n]!
+  const { sin2, count } = nodes
+  for (let n = 0; n < count; n++) {
+    const xRe = k2Re - k2 * sin2[n]!
     const size = Math.sqrt(xRe * xRe + k2Im * k2Im)
     let kRe: number
     let kIm: number
@@ -154,25 +155,27 @@ function storeFirst(ws: Workspace, base: number): void {
 
 /** Joins the next layer b to what stands in the workspace: z11 - z12^2 / s, z12 b12 / s, b22 - b12^2 / s, s = z22 + b11. */
 function joinNext(ws: Workspace, base: number): void {
-  for (let n = 0; n < ws.nodes.count; n++) {
+  const { z11Re, z11Im, z12Re, z12Im, z22Re, z22Im } = ws
+  const { count } = ws.nodes
+  for (let n = 0; n < count; n++) {
     const i = base + n
-    const sRe = ws.z22Re[i]! + LAYER.ownRe[n]!
-    const sIm = ws.z22Im[i]! + LAYER.ownIm[n]!
+    const sRe = z22Re[i]! + LAYER.ownRe[n]!
+    const sIm = z22Im[i]! + LAYER.ownIm[n]!
     const norm = sRe * sRe + sIm * sIm
-    const aRe = ws.z12Re[i]!
-    const aIm = ws.z12Im[i]!
+    const aRe = z12Re[i]!
+    const aIm = z12Im[i]!
     const bRe = LAYER.transferRe[n]!
     const bIm = LAYER.transferIm[n]!
     const uRe = (aRe * sRe + aIm * sIm) / norm
     const uIm = (aIm * sRe - aRe * sIm) / norm
     const wRe = (bRe * sRe + bIm * sIm) / norm
     const wIm = (bIm * sRe - bRe * sIm) / norm
-    ws.z11Re[i]! -= uRe * aRe - uIm * aIm
-    ws.z11Im[i]! -= uRe * aIm + uIm * aRe
-    ws.z12Re[i] = uRe * bRe - uIm * bIm
-    ws.z12Im[i] = uRe * bIm + uIm * bRe
-    ws.z22Re[i] = LAYER.ownRe[n]! - (wRe * bRe - wIm * bIm)
-    ws.z22Im[i] = LAYER.ownIm[n]! - (wRe * bIm + wIm * bRe)
+    z11Re[i]! -= uRe * aRe - uIm * aIm
+    z11Im[i]! -= uRe * aIm + uIm * aRe
+    z12Re[i] = uRe * bRe - uIm * bIm
+    z12Im[i] = uRe * bIm + uIm * bRe
+    z22Re[i] = LAYER.ownRe[n]! - (wRe * bRe - wIm * bIm)
+    z22Im[i] = LAYER.ownIm[n]! - (wRe * bIm + wIm * bRe)
   }
 }
 

@@ -36,7 +36,9 @@ export function guardShallowGaps(
   lossDb: BandCurve,
   predict: (system: LayeredSystem) => BandCurve,
 ): Guarded {
-  const limits = wallsWithoutAddedLeaf(system).map((wall) => rate(predict(wall), STC_IN_TENTHS).value + MOST_GAIN_DB)
+  const walls = wallsWithoutAddedLeaf(system)
+  if (walls.length === 0) return { lossDb, notes: [] }
+  const limits = walls.map((wall) => rate(predict(wall), STC_IN_TENTHS).value + MOST_GAIN_DB)
   const calculated = rate(lossDb, STC_IN_TENTHS).value
   const excess = calculated - Math.min(...limits)
   if (!(excess > 0)) return { lossDb, notes: [] }

@@ -76,6 +76,13 @@ function isTied(cavity: Cavity | undefined): boolean {
   return cavity !== undefined && TIES.includes(cavity.link.kind)
 }
 
+/** A leaf stands on one row even where both its cavities would give it one: the closer, then the deeper. */
+function strongerRow(a: StudRow | null, b: StudRow | null): StudRow | null {
+  if (a === null || b === null) return a ?? b
+  if (a.spacingMm !== b.spacingMm) return a.spacingMm < b.spacingMm ? a : b
+  return a.depthMm >= b.depthMm ? a : b
+}
+
 /**
  * Studs of each leaf that touch no other leaf; they weigh on it and stiffen it. A leaf that is tied to another one by
  * its studs has none: they are the connection.
@@ -85,8 +92,8 @@ export function studRowsOf(system: LayeredSystem): readonly (StudRow | null)[] {
   return system.leaves.map((leaf, i) => {
     const [before, after] = [system.cavities[i - 1], system.cavities[i]]
     if (isTied(before) || isTied(after)) return null
-    const inBefore = before === undefined ? null : rowInCavity(before, 'room', leaf)
-    return inBefore ?? (after === undefined ? null : rowInCavity(after, 'far', leaf))
+    const rows = [before && rowInCavity(before, 'room', leaf), after && rowInCavity(after, 'far', leaf)]
+    return strongerRow(rows[0] ?? null, rows[1] ?? null)
   })
 }
 
