@@ -1,4 +1,4 @@
-import { type Grid, stepsX, stepsY, toPoint } from '#geometry/grid.ts'
+import { type Grid, stepsX, stepsY } from '#geometry/grid.ts'
 import type { InsetWarning } from '#geometry/inset/types.ts'
 import { lengthName, placeName, wallName } from '#geometry/inset/words.ts'
 import type { Point } from '#geometry/polygon.ts'
@@ -78,7 +78,7 @@ export function counterClockwise(ring: GridRing): GridRing {
 }
 
 /** Warnings about walls of no length or hardly any. */
-export function warnOfShortWalls(outline: readonly Point[], ring: GridRing, firstWall: number, grid: Grid) {
+export function warnOfShortWalls(outline: readonly Point[], ring: GridRing, firstWall: number): InsetWarning[] {
   const warnings: InsetWarning[] = []
   const kept = new Set(ring.walls)
   for (let k = 0; k < outline.length; k++) {
@@ -86,14 +86,13 @@ export function warnOfShortWalls(outline: readonly Point[], ring: GridRing, firs
     const [x, y] = outline[k]!
     const [toX, toY] = outline[(k + 1) % outline.length]!
     const length = Math.hypot(toX - x, toY - y)
-    const place = placeName(...toPoint(grid, Math.round(stepsX(grid, x)), Math.round(stepsY(grid, y))))
     if (!kept.has(wall)) {
       const code = length === 0 ? 'repeated-point' : 'merged-edge'
       const what = length === 0 ? 'has no length: its two corners are the same point' : 'is too short to draw'
-      const message = `${wallName(wall)} ${what} (${place}). It was left out; the other walls keep their numbers.`
+      const message = `${wallName(wall)} ${what} (${placeName(x, y)}). It was left out; the other walls keep their numbers.`
       warnings.push({ code, message, walls: [wall] })
     } else if (length < TINY_MM) {
-      const message = `${wallName(wall)} is only ${lengthName(length)} long (${place}). Check its corners.`
+      const message = `${wallName(wall)} is only ${lengthName(length)} long (${placeName(x, y)}). Check its corners.`
       warnings.push({ code: 'tiny-edge', message, walls: [wall] })
     }
   }

@@ -25,8 +25,11 @@ export function innerEdges(overlay: Overlay, rings: readonly BoundaryRing[], gri
   return found
 }
 
-function findBelongings(overlay: Overlay): ReadonlyMap<number, Belonging> {
-  const found = new Map<number, Belonging>()
+/** By half-edge. */
+type Belongings = (Belonging | undefined)[]
+
+function findBelongings(overlay: Overlay): Belongings {
+  const found: Belongings = new Array(overlay.arrangement.faces.of.length).fill(undefined)
   overlay.floor.forEach((edge, segment) => {
     if (edge.bounds.floor === 0) return
     addBare(found, overlay, { wall: edge.wall, kind: edge.isJoin ? 'return' : 'bare', segment })
@@ -41,21 +44,21 @@ function findBelongings(overlay: Overlay): ReadonlyMap<number, Belonging> {
 }
 
 /** Where a wall itself bounds the clear room. */
-function addBare(found: Map<number, Belonging>, { arrangement, labels }: Overlay, belonging: Belonging): void {
+function addBare(found: Belongings, { arrangement, labels }: Overlay, belonging: Belonging): void {
   const { faces, chainStart, chain } = arrangement
   for (let c = chainStart[belonging.segment]!; c < chainStart[belonging.segment + 1]!; c++) {
     const half = chain[c]!
-    if (labels[faces.of[half]!] === CLEAR) found.set(half, belonging)
+    if (labels[faces.of[half]!] === CLEAR) found[half] = belonging
   }
 }
 
 /** Where a side of a strip has its own strip on one hand and the clear room on the other. */
-function addStripSide(found: Map<number, Belonging>, overlay: Overlay, belonging: Belonging, strip: number): void {
+function addStripSide(found: Belongings, overlay: Overlay, belonging: Belonging, strip: number): void {
   const { faces, chainStart, chain } = overlay.arrangement
   for (let c = chainStart[belonging.segment]!; c < chainStart[belonging.segment + 1]!; c++) {
     const half = chain[c]!
     const isOwn = overlay.owner[faces.of[half]!] === strip && overlay.labels[faces.of[half ^ 1]!] === CLEAR
-    if (isOwn && (belonging.kind === 'face' || !found.has(half ^ 1))) found.set(half ^ 1, belonging)
+    if (isOwn && (belonging.kind === 'face' || !found[half ^ 1])) found[half ^ 1] = belonging
   }
 }
 
@@ -69,7 +72,7 @@ function addRing(
   found: InnerEdge[],
   overlay: Overlay,
   { halves }: BoundaryRing,
-  belongings: ReadonlyMap<number, Belonging>,
+  belongings: Belongings,
   grid: Grid,
 ): void {
   const { places, edges } = overlay.arrangement
@@ -79,7 +82,7 @@ function addRing(
   }
   const all = halves.map((half, start) => ({
     start,
-    belonging: belongings.get(half) ?? belongingOfOwner(overlay, half),
+    belonging: belongings[half] ?? belongingOfOwner(overlay, half),
   }))
   const lengthOf = (runs: readonly Run[], k: number): number => {
     const [x, y] = pointAt(runs[k]!.start)

@@ -1,5 +1,5 @@
 import { addCutLines } from '#geometry/inset/cutLines.ts'
-import type { FloorEdge } from '#geometry/inset/floorEdges.ts'
+import type { Bounds, FloorEdge } from '#geometry/inset/floorEdges.ts'
 import { NOBODY, ownFaces } from '#geometry/inset/ownership.ts'
 import { addStripSides, stripsOf, type WallStrip } from '#geometry/inset/strips.ts'
 import { type Arrangement, arrange } from '#geometry/overlay/arrange.ts'
@@ -33,19 +33,22 @@ export function overlayStrips(floor: readonly FloorEdge[]): Overlay | null {
   addCutLines(segments, strips)
   const arrangement = arrange(segments)
   if (!arrangement) return null
-  const net = (of: (edge: FloorEdge) => number): Int32Array => edgeWeights(arrangement, floor.map(of))
-  const outlineNet = net((edge) => edge.bounds.outline)
-  const floorNet = net((edge) => edge.bounds.floor)
-  const onFloor = windingNumbers(arrangement, floorNet)
+  const outlineNet = edgeWeights(
+    arrangement,
+    floor.map((edge) => edge.bounds.outline),
+  )
   const outline = windingNumbers(arrangement, outlineNet)
-  const moved = windingNumbers(
-    arrangement,
-    net((edge) => edge.bounds.moved),
-  )
-  const obstacles = windingNumbers(
-    arrangement,
-    net((edge) => edge.bounds.obstacles),
-  )
+  /** Winding numbers of another area; most often it is bounded by the outline's edges and costs nothing. */
+  const around = (area: keyof Bounds): Int32Array | null => {
+    if (floor.every(({ bounds }) => bounds[area] === bounds.outline)) return outline
+    const weights = floor.map(({ bounds }) => bounds[area])
+    return windingNumbers(arrangement, edgeWeights(arrangement, weights))
+  }
+  const onFloor = around('floor')
+  const moved = around('moved')
+  const obstacles = floor.some(({ bounds }) => bounds.obstacles !== 0)
+    ? around('obstacles')
+    : new Int32Array(arrangement.faces.count)
   if (!onFloor || !outline || !moved || !obstacles) return null
   const room = outline.map((winding, face) => Number(winding > 0 || moved[face]! > 0))
   const owner = ownFaces(arrangement, wallEdges(arrangement, floor), strips)

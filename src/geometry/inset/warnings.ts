@@ -14,11 +14,11 @@ export function warningsOf(
   { clear, walls, edges }: Pick<Inset, 'clear' | 'walls' | 'edges'>,
 ): InsetWarning[] {
   const warnings: InsetWarning[] = []
-  const { room, grid } = context
+  const { room } = context
   let firstWall = 0
   context.outlines.forEach((outline, k) => {
     const ring = k === 0 ? room.outline : room.obstacles[k - 1]!
-    warnings.push(...warnOfShortWalls(outline, ring, firstWall, grid))
+    warnings.push(...warnOfShortWalls(outline, ring, firstWall))
     if (k > 0 && !reachesRoom(overlay, firstWall, outline.length)) {
       const given = outline.map((_, side) => firstWall + side)
       const message = `The obstacle of ${wallNames(given)} takes no floor: it lies outside the room or inside another one.`
@@ -30,8 +30,9 @@ export function warningsOf(
     const message = 'No clear floor is left: the linings fill the room. Choose thinner ones for some walls.'
     return [...warnings, { code: 'nothing-left', message, walls: [] }]
   }
+  const onFloor = new Set(overlay.floor.map((edge) => edge.wall))
   for (const { wall, swallowed } of walls) {
-    if (!swallowed || overlay.floor.every((edge) => edge.wall !== wall)) continue
+    if (!swallowed || !onFloor.has(wall)) continue
     const message = `${wallName(wall)} disappears behind the linings of its neighbours: none of it faces the clear room.`
     warnings.push({ code: 'swallowed', message, walls: [wall] })
   }
@@ -50,11 +51,12 @@ function partWarnings(clear: Inset['clear'], edges: Inset['edges']): InsetWarnin
     const message = `The clear floor falls into ${clear.length} separate parts: ${sizes}.`
     warnings.push({ code: 'split', message, walls: [] })
   }
-  for (const part of clear) {
-    if (part.areaMm2 >= SMALL_PART_MM2) continue
-    const corners = new Set([part.outline, ...part.holes].flat().map(([x, y]) => `${x},${y}`))
-    const beside = edges.filter(({ from }) => corners.has(`${from[0]},${from[1]}`)).map(({ wall }) => wall)
-    const walls = [...new Set(beside)].sort((one, other) => one - other)
+  const small = clear.filter((part) => part.areaMm2 < SMALL_PART_MM2)
+  if (small.length === 0) return warnings
+  const wallAt = new Map(edges.map(({ from, wall }) => [`${from[0]},${from[1]}`, wall]))
+  for (const part of small) {
+    const beside = [part.outline, ...part.holes].flat().map(([x, y]) => wallAt.get(`${x},${y}`))
+    const walls = [...new Set(beside.filter((wall) => wall !== undefined))].sort((one, other) => one - other)
     const message = `A part of the clear floor is only ${areaName(part.areaMm2)} (between ${wallNames(walls)}).`
     warnings.push({ code: 'small-part', message, walls })
   }

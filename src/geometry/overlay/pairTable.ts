@@ -39,8 +39,9 @@ export function pairNumber(table: PairTable, first: number, second: number): num
 }
 
 function hash(first: number, second: number): number {
-  const mixed = Math.imul(first, 0x9e3779b1) ^ Math.imul(second, 0x85ebca6b)
-  return mixed ^ (mixed >>> 15) ^ (mixed >>> 7)
+  const mixed = Math.imul(first, 0x9e3779b1) + Math.imul(second, 0x85ebca6b)
+  const spread = Math.imul(mixed ^ (mixed >>> 16), 0xc2b2ae35)
+  return spread ^ (spread >>> 15)
 }
 
 function grow(table: PairTable): void {

@@ -43,6 +43,7 @@ export function traceBoundaries(arrangement: Arrangement, labels: Int32Array): B
 /** The shapes enclosed by boundary walks; walks that touch themselves are parted into outline and holes. */
 export function readShapes(arrangement: Arrangement, labels: Int32Array, rings: readonly BoundaryRing[]): GridShape[] {
   const component = labelComponents(arrangement, labels)
+  const placeOf = new Int32Array(arrangement.places.count).fill(-1)
   const shapes = new Map<number, { label: number; outline: number[]; holes: number[][]; doubledArea: number }>()
   for (const ring of rings) {
     const key = component[arrangement.faces.of[ring.halves[0]!]!]!
@@ -51,7 +52,7 @@ export function readShapes(arrangement: Arrangement, labels: Int32Array, rings: 
       shape = { label: ring.label, outline: [], holes: [], doubledArea: 0 }
       shapes.set(key, shape)
     }
-    for (const loop of simpleLoops(arrangement, ring.halves)) {
+    for (const loop of simpleLoops(arrangement, ring.halves, placeOf)) {
       const area = doubledArea(loop)
       shape.doubledArea += area
       if (area > 0) shape.outline = withoutStraightCorners(loop)
@@ -82,24 +83,23 @@ function labelComponents(arrangement: Arrangement, labels: Int32Array): Int32Arr
   return component
 }
 
-/** Parts a walk at vertices it visits twice; each loop as x, y alternating. */
-function simpleLoops(arrangement: Arrangement, halves: readonly number[]): number[][] {
+/** Parts a walk at vertices it visits twice; each loop as x, y alternating. `placeOf` is -1 everywhere, and is left so. */
+function simpleLoops(arrangement: Arrangement, halves: readonly number[], placeOf: Int32Array): number[][] {
   const { places, edges } = arrangement
   const loops: number[][] = []
   const path: number[] = []
-  const placeOf = new Map<number, number>()
+  const close = (from: number): void => {
+    const loop = path.splice(from)
+    for (const v of loop) placeOf[v] = -1
+    loops.push(coordinates(places.first, places.second, loop))
+  }
   for (const half of halves) {
     const vertex = startOf(edges, half)
-    const earlier = placeOf.get(vertex)
-    if (earlier !== undefined) {
-      const loop = path.splice(earlier)
-      for (const v of loop) placeOf.delete(v)
-      loops.push(coordinates(places.first, places.second, loop))
-    }
-    placeOf.set(vertex, path.length)
+    if (placeOf[vertex]! >= 0) close(placeOf[vertex]!)
+    placeOf[vertex] = path.length
     path.push(vertex)
   }
-  loops.push(coordinates(places.first, places.second, path))
+  close(0)
   return loops
 }
 
