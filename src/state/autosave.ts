@@ -127,7 +127,9 @@ async function settle(
 export function newestReadable<Read>(
   versions: readonly Version[],
   read: (text: string) => Result<Read, { readonly message: string }>,
-): { readonly value: Read; readonly at: Date; readonly refused: readonly string[] } | { readonly refused: readonly string[] } {
+):
+  | { readonly value: Read; readonly at: Date; readonly refused: readonly string[] }
+  | { readonly refused: readonly string[] } {
   const refused: string[] = []
   for (const version of versions) {
     const outcome = read(version.text)

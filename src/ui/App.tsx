@@ -1,0 +1,65 @@
+import { useEffect } from 'react'
+import { PlanView } from '#ui/canvas/PlanView.tsx'
+import { ErrorScreen } from '#ui/dialogs/ErrorScreen.tsx'
+import { Header } from '#ui/header/Header.tsx'
+import { Bench } from '#ui/panels/Bench.tsx'
+import { Ledger } from '#ui/panels/Ledger.tsx'
+import { SheetView } from '#ui/panels/SheetView.tsx'
+import { type Session, SessionContext, useDocument, useView } from '#ui/session.ts'
+import { type Shell, ShellContext } from '#ui/shell.ts'
+import { useFileDrop } from '#ui/useFileDrop.ts'
+import { usePageKeys } from '#ui/usePageKeys.ts'
+
+interface Props {
+  readonly session: Session
+  readonly shell: Shell
+}
+
+/** One page, four places. */
+export function App({ session, shell }: Props) {
+  return (
+    <ErrorScreen project={() => session.document.store.getState().project}>
+      <SessionContext value={session}>
+        <ShellContext value={shell}>
+          <Page />
+        </ShellContext>
+      </SessionContext>
+    </ErrorScreen>
+  )
+}
+
+function Page() {
+  const showsSheet = useView((view) => view.showsSheet)
+  const isDropping = useFileDrop()
+  usePageKeys()
+  usePageTitle()
+  return (
+    <div className="page" data-shows={showsSheet ? 'sheet' : 'plan'} data-dropping={isDropping}>
+      <Header />
+      <div className="place-plan">{showsSheet ? <SheetPlace /> : <PlanView />}</div>
+      <div className="place-ledger">
+        <Ledger />
+      </div>
+      {!showsSheet && (
+        <div className="place-bench">
+          <Bench />
+        </div>
+      )}
+    </div>
+  )
+}
+
+function SheetPlace() {
+  return (
+    <main className="sheet-place">
+      <SheetView />
+    </main>
+  )
+}
+
+function usePageTitle(): void {
+  const name = useDocument((state) => state.project.name)
+  useEffect(() => {
+    document.title = `${name} · Leafgap`
+  }, [name])
+}

@@ -1,0 +1,48 @@
+import type { Context } from 'konva/lib/Context'
+import { memo, useMemo } from 'react'
+import { Layer, Shape } from 'react-konva'
+import type { SchemeResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import type { Frame } from '#drawing/frame.ts'
+import type { Mark } from '#drawing/model.ts'
+import type { Palette } from '#drawing/palette.ts'
+import { planMarks } from '#drawing/plan.ts'
+import { SCREEN_STYLE } from '#drawing/style.ts'
+import { paintMarks } from '#ui/canvas/paintMarks.ts'
+import type { Size } from '#ui/canvas/usePlanFrame.ts'
+import type { LengthUnit } from '#units/quantity.ts'
+
+export interface PlanPicture {
+  readonly room: Room
+  readonly result: SchemeResult | null
+  readonly frame: Frame
+  readonly size: Size
+  readonly units: LengthUnit
+  readonly selection: readonly string[]
+}
+
+/** The plan's marks for the screen. */
+export function usePlanMarks({ room, result, frame, size, units, selection }: PlanPicture): readonly Mark[] {
+  return useMemo(() => {
+    if (size.width === 0 || room.corners.length < 3) return []
+    const view = { x: 0, y: 0, width: size.width, height: size.height }
+    return planMarks({ room, result, frame, style: SCREEN_STYLE, units, selection, view, show: { grid: true } })
+  }, [room, result, frame, size, units, selection])
+}
+
+interface Props {
+  readonly marks: readonly Mark[]
+  readonly palette: Palette
+  /** Faint while a new outline is drawn over it. */
+  readonly opacity: number
+}
+
+/** The whole passive drawing as one shape: nothing in it is touched, everything is hit in millimetres elsewhere. */
+export const PlanDrawing = memo(function PlanDrawing({ marks, palette, opacity }: Props) {
+  const scene = useMemo(() => (context: Context) => paintMarks(context._context, marks, palette), [marks, palette])
+  return (
+    <Layer listening={false}>
+      <Shape sceneFunc={scene} opacity={opacity} perfectDrawEnabled={false} />
+    </Layer>
+  )
+})

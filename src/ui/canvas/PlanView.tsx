@@ -1,0 +1,126 @@
+import { useMemo, useRef } from 'react'
+import { Layer, Stage, useStrictMode as strictly } from 'react-konva'
+import { useStore } from 'zustand'
+import type { Room } from '#analysis/room.ts'
+import { PALETTES } from '#drawing/palette.ts'
+import { DrawEntry } from '#ui/canvas/DrawEntry.tsx'
+import { DrawOverlay } from '#ui/canvas/DrawOverlay.tsx'
+import { cornerPoints } from '#ui/canvas/nearest.ts'
+import { PlanDrawing, usePlanMarks } from '#ui/canvas/PlanDrawing.tsx'
+import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
+import { PlanVerbs } from '#ui/canvas/PlanVerbs.tsx'
+import { SelectOverlay } from '#ui/canvas/SelectOverlay.tsx'
+import { useDrawGestures } from '#ui/canvas/useDrawGestures.ts'
+import { useOutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
+import { usePlanFrame } from '#ui/canvas/usePlanFrame.ts'
+import { usePlanKeys } from '#ui/canvas/usePlanKeys.ts'
+import { usePointer } from '#ui/canvas/usePointer.ts'
+import { useSelectGestures } from '#ui/canvas/useSelectGestures.ts'
+import { useAnalysis, useDocument, useRoom, useView } from '#ui/session.ts'
+import { useDraw, useShell, useShellState } from '#ui/shell.ts'
+import { drawHint, selectHint } from '#ui/words.ts'
+
+/** Nodes always follow what React says, also where konva moved them itself. Not a hook, whatever its name. */
+strictly(true)
+
+/** The plan: verbs in words, the drawing, and a sentence that says what a press will do. */
+export function PlanView() {
+  const host = useRef<HTMLDivElement>(null)
+  const shell = useShell()
+  const palette = PALETTES[useStore(shell.theme.store, (theme) => theme.shown)]
+  const room = useRoom()
+  const recorded = useRecordedRoom(room)
+  const analysis = useAnalysis()
+  const units = useDocument((state) => state.project.units)
+  const selection = useView((view) => view.surfaceIds)
+  const cornerId = useView((view) => view.cornerId)
+  const isDrawing = useView((view) => view.tool === 'draw')
+  const draw = useDraw((state) => state)
+  const outline = useOutlineDrawing()
+  const fitted = useFittedPoints(recorded, isDrawing && draw.newProject !== null)
+  const view = usePlanFrame(
+    host,
+    fitted,
+    useShellState((state) => state.fitRequests),
+  )
+  const { frame, size } = view
+
+  const result = analysis.ok ? analysis.value : null
+  const picture = { room, result, frame, size, units, selection }
+  const marks = usePlanMarks(picture)
+  const handles = useHandles(room, selection, cornerId)
+  const select = useSelectGestures(recorded, { frame, result, marks, handles })
+  const drawing = useDrawGestures(frame, draw.newProject?.units ?? units, outline.close)
+  usePointer(host, view, isDrawing ? drawing.gestures : select.gestures)
+  const keys = usePlanKeys(recorded, view, outline)
+
+  const hint = isDrawing
+    ? drawHint(draw.points.length, drawing.pointer?.closes ?? false)
+    : (select.state.dragged ?? selectHint(room, select.state.hovered, selection))
+  return (
+    <main className="plan">
+      <PlanVerbs outline={outline} view={view} />
+      {isDrawing && <DrawEntry outline={outline} view={view} />}
+      <div
+        ref={host}
+        className="plan-paper"
+        role="application"
+        aria-label={`Plan of ${room.name}`}
+        aria-describedby="plan-status"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan takes keys, listed under Keys
+        tabIndex={0}
+        data-cursor={isDrawing ? 'draw' : cursorOver(select.state.hovered, selection)}
+        onKeyDown={keys}
+      >
+        <Stage width={size.width} height={size.height} listening={false}>
+          <PlanDrawing
+            marks={isDrawing && draw.newProject ? NO_MARKS : marks}
+            palette={palette}
+            opacity={isDrawing ? 0.3 : 1}
+          />
+          <Layer listening={false}>
+            {isDrawing ? (
+              <DrawOverlay {...{ ...draw, ...view, palette, units, pointer: drawing.pointer }} />
+            ) : (
+              <SelectOverlay {...{ room, frame, palette, handles, cornerId, state: select.state }} />
+            )}
+          </Layer>
+        </Stage>
+      </div>
+      <PlanStatus hint={hint} />
+    </main>
+  )
+}
+
+const NO_MARKS: readonly never[] = []
+/** What a new room is drawn on before its first corner: 8 by 6 metres. */
+const EMPTY_PAPER: ReturnType<typeof cornerPoints> = [
+  [0, 0],
+  [8000, 6000],
+]
+
+/** The room without what a hand is trying: what drags start from, and what the view is fitted to. */
+function useRecordedRoom(shown: Room): Room {
+  return useDocument((state) => state.project.rooms.find((room) => room.id === shown.id) ?? shown)
+}
+
+function useFittedPoints(recorded: Room, isNew: boolean) {
+  return useMemo(() => (isNew ? EMPTY_PAPER : cornerPoints(recorded)), [recorded, isNew])
+}
+
+/** Corners at the ends of selected walls, and a corner that is selected itself. */
+function useHandles(room: Room, selection: readonly string[], cornerId: string | null): ReadonlySet<string> {
+  return useMemo(() => {
+    const ends = room.walls.filter((wall) => selection.includes(wall.id)).flatMap((wall) => [wall.from, wall.to])
+    return new Set(cornerId === null ? ends : [...ends, cornerId])
+  }, [room, selection, cornerId])
+}
+
+function cursorOver(
+  hovered: ReturnType<typeof useSelectGestures>['state']['hovered'],
+  selection: readonly string[],
+): string {
+  if (hovered === null) return 'rest'
+  if (hovered.kind === 'wall') return selection.includes(hovered.id) ? 'move' : 'pick'
+  return hovered.kind
+}

@@ -1,0 +1,62 @@
+import { useState } from 'react'
+import type { Frame } from '#drawing/frame.ts'
+import type { Point } from '#geometry/polygon.ts'
+import type { Gestures, Press } from '#ui/canvas/pointer.ts'
+import { distance, drawingLines, finestStep, gridStep, type Snapped, snapPoint } from '#ui/canvas/snap.ts'
+import { useDraw, useShell } from '#ui/shell.ts'
+import type { LengthUnit } from '#units/quantity.ts'
+
+/** Where the next corner would stand. */
+export interface DrawPointer extends Snapped {
+  /** The press would close the outline on its first corner. */
+  readonly closes: boolean
+}
+
+/** How near the first corner a press closes the outline, and a line holds the next corner, px. */
+const CLOSE = { mouse: 13, touch: 26 }
+const HOLD = 11
+
+/** Draws an outline corner by corner. */
+export function useDrawGestures(
+  frame: Frame,
+  units: LengthUnit,
+  close: () => void,
+): { readonly pointer: DrawPointer | null; readonly gestures: Gestures } {
+  const { draw } = useShell()
+  const points = useDraw((state) => state.points)
+  const [pointer, setPointer] = useState<DrawPointer | null>(null)
+  const pointerOf = (press: Press) => nextCorner(points, press, frame, units)
+  const nothing = () => undefined
+  return {
+    pointer,
+    gestures: {
+      hover: (press) => setPointer(press && pointerOf(press)),
+      down: () => false,
+      drag: nothing,
+      drop: nothing,
+      cancel: nothing,
+      click: (press) => {
+        const next = pointerOf(press)
+        if (next.closes) close()
+        else draw.add(next.point)
+      },
+    },
+  }
+}
+
+function nextCorner(points: readonly Point[], press: Press, frame: Frame, units: LengthUnit): DrawPointer {
+  const [first] = points
+  const reach = (press.isTouch ? CLOSE.touch : CLOSE.mouse) / frame.scale
+  if (first && points.length >= 3 && distance(first, press.at) <= reach) {
+    return { point: first, guides: [], closes: true }
+  }
+  const snapped = snapPoint({
+    at: press.at,
+    lines: drawingLines(points),
+    tolerance: HOLD / frame.scale,
+    step: gridStep(units),
+    free: press.free,
+    finest: finestStep(units),
+  })
+  return { ...snapped, closes: false }
+}

@@ -1,0 +1,45 @@
+import { drawOutline } from '#state/commands/outline.ts'
+import { openProject } from '#ui/files.ts'
+import { useRoom, useSession } from '#ui/session.ts'
+import { requestFit, useShell } from '#ui/shell.ts'
+
+export interface OutlineDrawing {
+  /** Starts drawing over the open room. */
+  begin(): void
+  /** Closes the outline; refused with a sentence where it crosses itself or holds nothing, the corners then stay. */
+  close(): void
+  /** Leaves without a change. */
+  leave(): void
+}
+
+/** Begins, closes and leaves an outline, whether it replaces the room's own or starts a project. */
+export function useOutlineDrawing(): OutlineDrawing {
+  const session = useSession()
+  const shell = useShell()
+  const room = useRoom()
+  const leave = () => {
+    shell.draw.clear()
+    session.view.setState({ tool: 'select' })
+    requestFit(shell)
+  }
+  return {
+    leave,
+    begin: () => {
+      shell.draw.begin(null)
+      session.view.setState({ tool: 'draw', surfaceIds: [], cornerId: null, showsSheet: false })
+    },
+    close: () => {
+      const { points, newProject } = shell.draw.store.getState()
+      const target = newProject ?? session.document.store.getState().project
+      const command = drawOutline(newProject?.rooms[0]?.id ?? room.id, points)
+      const outcome = command.apply(target)
+      if (!outcome.ok) {
+        shell.draw.refuse(outcome.error.message)
+        return
+      }
+      if (newProject) openProject(session, shell, outcome.value, 'start a new room')
+      else session.document.run(command)
+      leave()
+    },
+  }
+}

@@ -1,0 +1,106 @@
+import { type RefObject, useLayoutEffect, useMemo, useState } from 'react'
+import { type Bounds, boundsOf, centreFrame, type Frame, toTarget } from '#drawing/frame.ts'
+import type { Place } from '#drawing/model.ts'
+import type { Point } from '#geometry/polygon.ts'
+
+export interface Size {
+  readonly width: number
+  readonly height: number
+}
+
+export interface PlanFrame {
+  readonly frame: Frame
+  readonly size: Size
+  pan(dx: number, dy: number): void
+  /** Closer (> 1) or further away about a place on the screen. */
+  zoom(factor: number, about: Place): void
+  /** Shows everything again, now and after every change. */
+  fit(): void
+  /** Keeps the view as it is while something is drawn. */
+  hold(): void
+  /** Shows these places, moving the view only if one is out of sight. */
+  reveal(points: readonly Point[]): void
+}
+
+/** Pixels per millimetre: a 60 m hall in a narrow window, a joint at arm's length. */
+const LEAST_SCALE = 0.004
+const LARGEST_SCALE = 4
+
+/** Free space round the room for two rows of dimensions and the scale bar. */
+function margins({ width, height }: Size) {
+  const side = Math.max(52, Math.min(92, width * 0.12))
+  return {
+    left: side,
+    right: side,
+    top: Math.max(44, Math.min(70, height * 0.13)),
+    bottom: Math.min(92, height * 0.18),
+  }
+}
+
+/** Where the plan lies on the screen: fitted to the room until a hand moves the paper. */
+export function usePlanFrame(
+  host: RefObject<HTMLElement | null>,
+  points: readonly Point[],
+  fitRequests: number,
+): PlanFrame {
+  const size = useSize(host)
+  const [moved, setMoved] = useState<{ readonly frame: Frame; readonly fitRequests: number } | null>(null)
+  return useMemo(() => {
+    const manual = moved !== null && moved.fitRequests === fitRequests ? moved.frame : null
+    const frame = manual ?? fitted(boundsOf(points), size)
+    const put = (next: Frame) => setMoved({ frame: next, fitRequests })
+    return {
+      frame,
+      size,
+      pan: (dx, dy) => put({ ...frame, x: frame.x + dx, y: frame.y + dy }),
+      zoom: (factor, about) => put(zoomed(frame, factor, about)),
+      fit: () => setMoved(null),
+      hold: () => put(frame),
+      reveal: (wanted) => {
+        const isSeen = wanted.map((point) => toTarget(frame, point)).every((place) => isWithin(place, size))
+        if (!isSeen) put(fitted(boundsOf(wanted), size))
+      },
+    }
+  }, [moved, fitRequests, points, size])
+}
+
+function useSize(host: RefObject<HTMLElement | null>): Size {
+  const [size, setSize] = useState<Size>({ width: 0, height: 0 })
+  useLayoutEffect(() => {
+    const element = host.current
+    if (!element) return
+    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight })
+    measure()
+    const observer = new ResizeObserver(measure)
+    observer.observe(element)
+    return () => observer.disconnect()
+  }, [host])
+  return size
+}
+
+function fitted(bounds: Bounds, size: Size): Frame {
+  const { left, right, top, bottom } = margins(size)
+  const box = {
+    x: left,
+    y: top,
+    width: Math.max(40, size.width - left - right),
+    height: Math.max(40, size.height - top - bottom),
+  }
+  const across = Math.max(bounds.maxX - bounds.minX, 1)
+  const up = Math.max(bounds.maxY - bounds.minY, 1)
+  return centreFrame(bounds, clampScale(Math.min(box.width / across, box.height / up)), box)
+}
+
+function zoomed(frame: Frame, factor: number, [x, y]: Place): Frame {
+  const scale = clampScale(frame.scale * factor)
+  const ratio = scale / frame.scale
+  return { scale, x: x - (x - frame.x) * ratio, y: y - (y - frame.y) * ratio }
+}
+
+function clampScale(scale: number): number {
+  return Math.min(LARGEST_SCALE, Math.max(LEAST_SCALE, scale))
+}
+
+function isWithin([x, y]: Place, size: Size): boolean {
+  return x >= 20 && y >= 20 && x <= size.width - 20 && y <= size.height - 20
+}

@@ -1,0 +1,181 @@
+import { type RefObject, useEffect, useRef } from 'react'
+import type { Place } from '#drawing/model.ts'
+import { type Gestures, movedFar, type Press, pressOf } from '#ui/canvas/pointer.ts'
+import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
+import { unreachable } from '#units/result.ts'
+
+/** What the hand is doing between down and up. */
+type Hand =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'pressed'; readonly start: Press; readonly isOwn: boolean }
+  | { readonly kind: 'dragging' }
+  | { readonly kind: 'panning'; readonly last: Place }
+  | { readonly kind: 'pinching'; readonly apart: number }
+
+/** Zoom by one notch of a wheel. */
+const WHEEL_RATE = 0.0015
+
+/**
+ * Listens to pointer, wheel and Escape on the plan and tells the tool; moving the paper is done here.
+ * Moves reach the tool once a frame, whatever the mouse's own rate.
+ */
+export function usePointer(host: RefObject<HTMLElement | null>, view: PlanFrame, gestures: Gestures): void {
+  const latest = useRef({ view, gestures })
+  useEffect(() => {
+    latest.current = { view, gestures }
+  })
+  useEffect(() => {
+    const element = host.current
+    return element ? listen(element, latest) : undefined
+  }, [host])
+}
+
+interface Listening {
+  readonly view: PlanFrame
+  readonly gestures: Gestures
+}
+
+function listen(element: HTMLElement, latest: RefObject<Listening>): () => void {
+  const ended = new AbortController()
+  const hand = createHand(element, latest)
+  const { signal } = ended
+  element.addEventListener('pointerdown', hand.down, { signal })
+  element.addEventListener('pointermove', hand.move, { signal })
+  element.addEventListener('pointerup', hand.up, { signal })
+  element.addEventListener('pointercancel', hand.cancel, { signal })
+  element.addEventListener('pointerleave', hand.leave, { signal })
+  element.addEventListener('wheel', hand.wheel, { signal, passive: false })
+  window.addEventListener('keydown', hand.key, { signal, capture: true })
+  return () => {
+    hand.cancel()
+    ended.abort()
+  }
+}
+
+function createHand(element: HTMLElement, latest: RefObject<Listening>) {
+  let hand: Hand = { kind: 'idle' }
+  const touches = new Map<number, Place>()
+  const nextFrame = oncePerFrame()
+  const press = (event: PointerEvent) => pressOf(event, element, latest.current.view.frame)
+
+  const cancel = () => {
+    nextFrame.drop()
+    if (hand.kind === 'dragging') latest.current.gestures.cancel()
+    hand = { kind: 'idle' }
+    touches.clear()
+  }
+  const move = (event: PointerEvent) => {
+    const now = press(event)
+    if (touches.has(event.pointerId)) touches.set(event.pointerId, now.place)
+    if (hand.kind === 'pressed' && movedFar(hand.start.place, now.place)) {
+      hand = hand.isOwn ? { kind: 'dragging' } : { kind: 'panning', last: hand.start.place }
+    }
+    hand = moveHand(hand, now, latest.current, touches, nextFrame)
+  }
+  return {
+    cancel,
+    move,
+    down: (event: PointerEvent) => {
+      if (event.button > 1) return
+      element.setPointerCapture(event.pointerId)
+      const start = press(event)
+      touches.set(event.pointerId, start.place)
+      if (touches.size === 2) {
+        if (hand.kind === 'dragging') latest.current.gestures.cancel()
+        hand = { kind: 'pinching', apart: spread(touches) }
+        return
+      }
+      const isOwn = event.button === 0 && latest.current.gestures.down(start)
+      hand = event.button === 1 ? { kind: 'panning', last: start.place } : { kind: 'pressed', start, isOwn }
+    },
+    up: (event: PointerEvent) => {
+      const { gestures } = latest.current
+      const now = press(event)
+      nextFrame.drop()
+      touches.delete(event.pointerId)
+      const was = hand
+      hand = { kind: 'idle' }
+      if (was.kind === 'dragging') gestures.drop(now)
+      else if (was.kind === 'pressed') gestures.click(now)
+      if (!now.isTouch) gestures.hover(now)
+    },
+    leave: () => {
+      if (hand.kind === 'idle') nextFrame.run(() => latest.current.gestures.hover(null))
+    },
+    wheel: (event: WheelEvent) => {
+      event.preventDefault()
+      const box = element.getBoundingClientRect()
+      const rate = event.deltaMode === 1 ? WHEEL_RATE * 30 : WHEEL_RATE
+      const place: Place = [event.clientX - box.left, event.clientY - box.top]
+      latest.current.view.zoom(Math.exp(-event.deltaY * rate), place)
+    },
+    key: (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || hand.kind !== 'dragging') return
+      event.preventDefault()
+      event.stopPropagation()
+      cancel()
+    },
+  }
+}
+
+/** Passes a move on to what the hand is doing. */
+function moveHand(
+  hand: Hand,
+  now: Press,
+  { view, gestures }: Listening,
+  touches: ReadonlyMap<number, Place>,
+  nextFrame: ReturnType<typeof oncePerFrame>,
+): Hand {
+  switch (hand.kind) {
+    case 'pinching':
+      return pinch(view, touches, hand.apart)
+    case 'panning':
+      view.pan(now.place[0] - hand.last[0], now.place[1] - hand.last[1])
+      return { kind: 'panning', last: now.place }
+    case 'dragging':
+      nextFrame.run(() => gestures.drag(now))
+      return hand
+    case 'idle':
+      if (!now.isTouch) nextFrame.run(() => gestures.hover(now))
+      return hand
+    case 'pressed':
+      return hand
+    default:
+      return unreachable(hand)
+  }
+}
+
+function pinch(view: PlanFrame, touches: ReadonlyMap<number, Place>, apart: number): Hand {
+  const [a, b] = [...touches.values()]
+  if (!a || !b) return { kind: 'idle' }
+  const now = spread(touches)
+  view.zoom(now / Math.max(apart, 1), [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2])
+  return { kind: 'pinching', apart: now }
+}
+
+function spread(touches: ReadonlyMap<number, Place>): number {
+  const [a, b] = [...touches.values()]
+  return a && b ? Math.hypot(a[0] - b[0], a[1] - b[1]) : 0
+}
+
+/** Runs only the latest of what was asked for before the next frame. */
+function oncePerFrame() {
+  let wanted: (() => void) | null = null
+  let handle = 0
+  return {
+    run: (work: () => void) => {
+      if (wanted === null) {
+        handle = requestAnimationFrame(() => {
+          const now = wanted
+          wanted = null
+          now?.()
+        })
+      }
+      wanted = work
+    },
+    drop: () => {
+      cancelAnimationFrame(handle)
+      wanted = null
+    },
+  }
+}

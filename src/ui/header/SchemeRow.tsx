@@ -1,0 +1,45 @@
+import { copyName, copyScheme } from '#state/commands/schemes.ts'
+import { DrawerVerb } from '#ui/header/DrawerVerb.tsx'
+import { useDocument, useScheme, useSession, useShownProject } from '#ui/session.ts'
+
+/** The schemes side by side; the one shown is pressed, and another starts as its copy. */
+export function SchemeRow() {
+  const { view } = useSession()
+  const schemes = useShownProject().schemes
+  const proposal = useDocument((state) => state.project.proposal)
+  const shown = useScheme()
+  const add = useAddScheme()
+  return (
+    <fieldset className="schemes">
+      <legend className="visually-hidden">Schemes</legend>
+      {schemes.map((scheme) => (
+        <button
+          key={scheme.id}
+          type="button"
+          className="scheme"
+          aria-pressed={scheme.id === shown.id}
+          title={scheme.id === proposal ? `${scheme.name}: put forward to the client` : scheme.name}
+          onClick={() => view.setState({ schemeId: scheme.id })}
+        >
+          <span className="scheme-name">{scheme.name}</span>
+          {scheme.id === proposal && <span className="scheme-mark"> (put forward)</span>}
+        </button>
+      ))}
+      <button type="button" className="scheme" onClick={add}>
+        + scheme
+      </button>
+      <DrawerVerb drawer="scheme">Rename or delete</DrawerVerb>
+    </fieldset>
+  )
+}
+
+/** Adds a copy of the scheme shown and shows it. */
+function useAddScheme(): () => void {
+  const { document, view } = useSession()
+  const shown = useScheme()
+  return () => {
+    const outcome = document.run(copyScheme(shown.id, copyName(document.store.getState().project, shown)))
+    const added = outcome.ok ? outcome.value.schemes.at(-1) : undefined
+    if (added) view.setState({ schemeId: added.id })
+  }
+}

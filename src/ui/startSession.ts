@@ -1,0 +1,69 @@
+import { builtInCatalogue } from '#assemblies/catalogue.ts'
+import type { Project } from '#project/project.ts'
+import { readProject } from '#project/read.ts'
+import { writeProject } from '#project/write.ts'
+import { type Autosave, createAutosave, newestReadable } from '#state/autosave.ts'
+import { createDocumentStore } from '#state/history.ts'
+import { createResultsMemo } from '#state/results.ts'
+import { createViewStore, type ViewState } from '#state/view.ts'
+import { SAMPLES } from '#ui/samples.ts'
+import type { Session } from '#ui/session.ts'
+import type { Notice } from '#ui/shell.ts'
+import { invariant } from '#units/result.ts'
+
+export interface Started {
+  readonly session: Session
+  readonly autosave: Autosave
+  readonly notice: Notice | null
+}
+
+/** Opens on the last project kept on this machine; on a first visit, on the garage sample. */
+export async function startSession(): Promise<Started> {
+  const catalogue = builtInCatalogue()
+  const autosave = createAutosave({ now: () => new Date(), write: writeProject })
+  const found = newestReadable(await autosave.versions(), (text) => readProject(text, catalogue))
+  const project = 'value' in found ? found.value.project : sampleProject()
+  const document = createDocumentStore(project)
+  const view = createViewStore(placesOf(project))
+  document.store.subscribe((state, before) => {
+    if (state.project !== before.project) keepViewOn(view, state.project)
+  })
+  const session: Session = { document, view, catalogue, results: createResultsMemo(catalogue) }
+  return { session, autosave, notice: noticeOf(found.refused, 'value' in found) }
+}
+
+function sampleProject(): Project {
+  const read = readProject(SAMPLES[0].text, builtInCatalogue())
+  invariant(read.ok, 'the first sample can be read')
+  return read.value.project
+}
+
+/** Where a project just opened is looked at: its first room, under the scheme put forward. */
+export function placesOf(project: Project): Pick<ViewState, 'roomId' | 'schemeId'> {
+  return {
+    roomId: project.rooms[0]?.id ?? '',
+    schemeId: project.proposal ?? project.schemes[0]?.id ?? '',
+  }
+}
+
+/** A selection of things that are gone points at nothing: it is let go. */
+function keepViewOn(view: Session['view'], project: Project): void {
+  const { roomId, schemeId, surfaceIds, cornerId } = view.getState()
+  const room = project.rooms.find((candidate) => candidate.id === roomId) ?? project.rooms[0]
+  const there = new Set(room ? [...room.walls, room.ceiling, room.floor].map((surface) => surface.id) : [])
+  const places = placesOf(project)
+  const patch: Partial<ViewState> = {
+    ...(room?.id === roomId ? {} : { roomId: places.roomId }),
+    ...(project.schemes.some((scheme) => scheme.id === schemeId) ? {} : { schemeId: places.schemeId }),
+    ...(surfaceIds.every((id) => there.has(id)) ? {} : { surfaceIds: surfaceIds.filter((id) => there.has(id)) }),
+    ...(cornerId === null || room?.corners.some((corner) => corner.id === cornerId) ? {} : { cornerId: null }),
+  }
+  if (Object.keys(patch).length > 0) view.setState(patch)
+}
+
+function noticeOf(refused: readonly string[], opened: boolean): Notice | null {
+  if (refused.length === 0) return null
+  const instead = opened ? 'the newest one that can be read was opened' : 'a sample was opened instead'
+  const count = refused.length === 1 ? 'The last version' : `The last ${refused.length} versions`
+  return { kind: 'told', text: `${count} kept on this machine could not be read; ${instead}.`, details: refused }
+}

@@ -1,0 +1,36 @@
+import { useEffect, useState } from 'react'
+import { openFile } from '#ui/files.ts'
+import { useSession } from '#ui/session.ts'
+import { useShell } from '#ui/shell.ts'
+
+/** Opens a project file dropped anywhere on the page; true while one hangs over it. */
+export function useFileDrop(): boolean {
+  const session = useSession()
+  const shell = useShell()
+  const [isOver, setOver] = useState(false)
+  useEffect(() => {
+    const ended = new AbortController()
+    const { signal } = ended
+    const carriesFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false
+    const over = (event: DragEvent) => {
+      if (!carriesFile(event)) return
+      event.preventDefault()
+      setOver(true)
+    }
+    const leave = (event: DragEvent) => {
+      if (event.relatedTarget === null) setOver(false)
+    }
+    const drop = (event: DragEvent) => {
+      if (!carriesFile(event)) return
+      event.preventDefault()
+      setOver(false)
+      const file = event.dataTransfer?.files[0]
+      if (file) void openFile(session, shell, file)
+    }
+    window.addEventListener('dragover', over, { signal })
+    window.addEventListener('dragleave', leave, { signal })
+    window.addEventListener('drop', drop, { signal })
+    return () => ended.abort()
+  }, [session, shell])
+  return isOver
+}

@@ -1,0 +1,66 @@
+import { useEffect } from 'react'
+import { saveFile } from '#ui/files.ts'
+import { type Session, useSession } from '#ui/session.ts'
+import { requestFit, type Shell, useShell } from '#ui/shell.ts'
+import { runShortcut, type ShortcutHandlers } from '#ui/shortcuts.ts'
+
+/** Keys that work wherever the focus is; a text being typed keeps its own. */
+export function usePageKeys(): void {
+  const session = useSession()
+  const shell = useShell()
+  useEffect(() => {
+    const ended = new AbortController()
+    const { signal } = ended
+    const typed = new WeakSet<EventTarget>()
+    const handlers = pageHandlers(session, shell)
+    const listen = (event: KeyboardEvent) => {
+      const { target } = event
+      if (!isTextField(target)) runShortcut(event, ['anywhere'], handlers)
+      else if (event.ctrlKey || event.metaKey) {
+        // A half-typed text has its own undo; one that was carried out belongs to the document.
+        runShortcut(event, ['anywhere'], typed.has(target) ? { save: handlers.save } : handlers)
+      }
+    }
+    const mark = (event: Event) => {
+      if (event.target) typed.add(event.target)
+    }
+    const clear = (event: Event) => {
+      if (event.target) typed.delete(event.target)
+    }
+    window.addEventListener('keydown', listen, { signal })
+    window.addEventListener('input', mark, { signal, capture: true })
+    window.addEventListener('change', clear, { signal, capture: true })
+    window.addEventListener('focusin', clear, { signal, capture: true })
+    return () => ended.abort()
+  }, [session, shell])
+}
+
+function isTextField(target: EventTarget | null): target is HTMLElement {
+  return target instanceof HTMLElement && target.matches('input:not([type=checkbox], [type=radio]), textarea')
+}
+
+function pageHandlers(session: Session, shell: Shell) {
+  return {
+    undo: session.document.undo,
+    redo: session.document.redo,
+    save: () => saveFile(session.document.store.getState().project),
+    keys: () => shell.state.setState(({ drawer }) => ({ drawer: drawer === 'keys' ? null : 'keys' })),
+    leave: () => leave(session, shell),
+  } satisfies ShortcutHandlers
+}
+
+/** One step back: an open drawer, an outline being drawn, the sheet, a corner, a selection. */
+function leave(session: Session, shell: Shell): void {
+  const view = session.view.getState()
+  if (shell.state.getState().drawer !== null) shell.state.setState({ drawer: null })
+  else if (view.tool === 'draw') {
+    shell.draw.clear()
+    session.view.setState({ tool: 'select' })
+    requestFit(shell)
+  } else if (view.showsSheet) session.view.setState({ showsSheet: false })
+  else if (view.pointedAssembly !== null) {
+    session.view.setState({ pointedAssembly: null })
+    session.document.cancelPreview()
+  } else if (view.cornerId !== null) session.view.setState({ cornerId: null })
+  else session.view.setState({ surfaceIds: [] })
+}
