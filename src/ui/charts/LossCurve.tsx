@@ -9,7 +9,7 @@ const SHOWN_TO_DB = 80
 /** Two-sided 95 % of a normal distribution. */
 const SDS_95 = 1.96
 const TICKS_HZ = [63, 125, 250, 500, 1000, 2000, 4000]
-const LEFT = 34
+const LEFT = 46
 const RIGHT = 12
 const TOP = 10
 const BOTTOM = 24
@@ -73,6 +73,9 @@ export function dipWords(hz: number, cause: string): string {
   return `${cause}, ${hz < 1000 ? `${Math.round(hz)} Hz` : `${Math.round(hz / 100) / 10} kHz`}`
 }
 
+/** On the drawing there is room for two words. */
+const SHORT_CAUSE = { 'mass-air-mass': 'air gap resonates', coincidence: 'coincidence' } as const
+
 type Scale = (value: number) => number
 
 function CurveAxes({ x, y, width, height }: { x: Scale; y: Scale; width: number; height: number }) {
@@ -107,8 +110,8 @@ interface WordsProps {
 function CurveWords({ x, y, width, height, shown, names }: WordsProps) {
   const loss = shown.prediction.lossDb
   const dips = shown.prediction.resonances
-    .map(({ hz, cause }) => ({ text: dipWords(hz, cause), place: bandPlace(hz) }))
-    .filter(({ place }) => place >= -0.5 && place <= BANDS_HZ.length - 0.5)
+    .map(({ hz, kind }) => ({ text: dipWords(hz, SHORT_CAUSE[kind]), place: bandPlace(hz) }))
+    .filter(({ place }) => isShown(loss, place))
     .map(({ text, place }) => {
       const at = Math.max(0, Math.min(BANDS_HZ.length - 1, place))
       return { text, x: x(at), y: y(lossAt(loss, at)) }
@@ -117,8 +120,25 @@ function CurveWords({ x, y, width, height, shown, names }: WordsProps) {
     const band = index === 0 ? 13 : 9
     return { id: `name-${index}`, text, x: x(band), y: y(rating.prediction.lossDb[band]!), radius: 3 }
   })
+  const end = shown.stcRating.contour.findLastIndex((level) => level !== null && level < SHOWN_TO_DB)
+  const contourWish =
+    end < 0
+      ? []
+      : [
+          {
+            id: 'contour',
+            text: `STC ${shown.stc} contour`,
+            x: x(end) - 4,
+            y: y(shown.stcRating.contour[end]!),
+            radius: 5,
+          },
+        ]
   const labels = placeLabels(
-    [...dips.map((dip, i) => ({ id: `dip-${i}`, text: dip.text, x: dip.x, y: dip.y, radius: 3 })), ...nameWishes],
+    [
+      ...dips.map((dip, i) => ({ id: `dip-${i}`, text: dip.text, x: dip.x, y: dip.y, radius: 8 })),
+      ...nameWishes,
+      ...contourWish,
+    ],
     {
       size: 13,
       within: { x: LEFT, y: 0, width: width - LEFT, height: height - BOTTOM },
@@ -150,6 +170,12 @@ function CurveWords({ x, y, width, height, shown, names }: WordsProps) {
 /** Where a frequency lies among the bands; bands are a tenth of a decade apart. */
 function bandPlace(hz: number): number {
   return 10 * Math.log10(hz / BANDS_HZ[0]!)
+}
+
+/** Dips outside the bands, or above what is shown, have no place in the drawing. */
+function isShown(loss: readonly number[], place: number): boolean {
+  if (place < -0.5 || place > BANDS_HZ.length - 0.5) return false
+  return lossAt(loss, Math.max(0, Math.min(BANDS_HZ.length - 1, place))) < SHOWN_TO_DB
 }
 
 function lossAt(loss: readonly number[], place: number): number {

@@ -4,6 +4,9 @@ const SHAPES = [
   'M0 -6L6 5H-6Z',
   'M0 -6.5L6.5 0L0 6.5L-6.5 0Z',
   'M-6 -5H6L0 6Z',
+  'M-2 -6H2V-2H6V2H2V6H-2V2H-6V-2H-2Z',
+  'M-6 -3L0 -6.5L6 -3V3L0 6.5L-6 3Z',
+  'M-6 -6L0 -2L6 -6L2 0L6 6L0 2L-6 6L-2 0Z',
 ] as const
 const DASHES = ['', '6 3', '2 3', '8 3 2 3', '1 2'] as const
 

@@ -15,7 +15,6 @@ const TOP = 12
 const BOTTOM = 40
 
 export interface TradeMark {
-  readonly letter: string
   /** Place among the schemes: decides shape and line pattern. */
   readonly index: number
   readonly name: string
@@ -131,9 +130,7 @@ function TradeLabels({ points, x, y }: Scales & { readonly points: readonly Poin
   const labels = placeLabels(
     points.map((point) => ({
       id: String(point.mark.index),
-      text: point.mark.name.startsWith(`${point.mark.letter} `)
-        ? point.mark.name
-        : `${point.mark.letter} ${point.mark.name}`,
+      text: point.mark.name,
       x: x(point.depth),
       y: y(point.quiet),
       radius: 7,

@@ -9,6 +9,10 @@ export interface LabelWish {
   readonly y: number
   /** Free space round the mark itself. */
   readonly radius: number
+  /** Ends of the mark's whisker, where it has one: its name may stand beyond them. */
+  readonly whisker?: { readonly top: number; readonly bottom: number } | undefined
+  /** Most lines the name may cross before it is better left out; absent: any. */
+  readonly mostCrossings?: number | undefined
 }
 
 export interface PlacedLabel {
@@ -23,31 +27,43 @@ export interface LabelRoom {
   readonly size: number
   /** Labels stay inside. */
   readonly within: Box
-  /** What labels keep off: marks, whiskers, other words. */
+  /** What labels keep off: marks, other words. */
   readonly taken: readonly Box[]
+  /** What they cross only where there is no better place: whiskers, lines. */
+  readonly crossed?: readonly Box[] | undefined
 }
 
 /**
- * Labels that fit, first come first served: right below, right above, left above, left below, above, below. A label
- * that finds no free place is left out; its mark still says its name when pointed at.
+ * Labels that fit, first come first served, each in the place that crosses the fewest lines. A label that finds no
+ * free place is left out; its mark still says its name when pointed at.
  */
 export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): readonly PlacedLabel[] {
   const taken = [...room.taken]
   const placed: PlacedLabel[] = []
   for (const wish of wishes) {
-    const free = places(wish, room.size).find(
-      ({ box }) => isInside(box, room.within) && !taken.some((other) => overlaps(box, other)),
-    )
-    if (!free) continue
+    const free = places(wish, room.size)
+      .filter(({ box }) => isInside(box, room.within) && !taken.some((other) => overlaps(box, other)))
+      .map((place) => ({
+        ...place,
+        crossings: (room.crossed ?? []).filter((line) => overlaps(place.box, line)).length,
+      }))
+      .reduce<Place | null>((best, place) => (best === null || place.crossings < best.crossings ? place : best), null)
+    if (!free || free.crossings > (wish.mostCrossings ?? Number.POSITIVE_INFINITY)) continue
     taken.push(free.box)
     placed.push(free.label)
   }
   return placed
 }
 
-function places(wish: LabelWish, size: number): readonly { label: PlacedLabel; box: Box }[] {
+interface Place {
+  readonly label: PlacedLabel
+  readonly box: Box
+  readonly crossings: number
+}
+
+function places(wish: LabelWish, size: number): readonly Omit<Place, 'crossings'>[] {
   const width = textWidth(wish.text, size, 400)
-  const { radius } = wish
+  const { radius, whisker } = wish
   const side = radius + 4
   const spots: readonly (readonly [dx: number, dy: number, anchor: PlacedLabel['anchor']])[] = [
     [side, size * 0.35, 'start'],
@@ -58,6 +74,16 @@ function places(wish: LabelWish, size: number): readonly { label: PlacedLabel; b
     [-side + 2, radius + size * 0.8, 'end'],
     [0, -radius - 6, 'middle'],
     [0, radius + size + 3, 'middle'],
+    ...(whisker
+      ? ([
+          [0, whisker.top - wish.y - 4, 'middle'],
+          [0, whisker.bottom - wish.y + size, 'middle'],
+          [-8, whisker.top - wish.y - 4, 'start'],
+          [8, whisker.bottom - wish.y + size, 'end'],
+          [8, whisker.top - wish.y - 4, 'end'],
+          [-8, whisker.bottom - wish.y + size, 'start'],
+        ] as const)
+      : []),
   ]
   return spots.map(([dx, dy, anchor]) => {
     const x = wish.x + dx
@@ -65,7 +91,7 @@ function places(wish: LabelWish, size: number): readonly { label: PlacedLabel; b
     const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
     return {
       label: { id: wish.id, text: wish.text, x, y, anchor },
-      box: { x: left - 2, y: y - size * 0.82, width: width + 4, height: size * 1.12 },
+      box: { x: left - 4, y: y - size * 0.82, width: width + 8, height: size * 1.12 },
     }
   })
 }

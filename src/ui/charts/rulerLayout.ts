@@ -44,6 +44,8 @@ const LABEL_SIZE = 13
 const LEFT = 70
 const RIGHT = 16
 const TOP = 12
+/** Above the highest whisker, so that the empty corner has room for its words. */
+const HEADROOM_DB = 5
 /** Room for the depths under the plot. */
 const BOTTOM = 26
 export const EMPTY_CORNER = 'more quiet for less depth: nothing here'
@@ -70,12 +72,15 @@ export function rulerLayout(
     size: LABEL_SIZE,
     within: { x: plot.left, y: 0, width: size.width - plot.left, height: plot.bottom },
     taken: [
-      ...marks.flatMap((mark) => [
-        { x: x(mark.depthMm) - 5, y: y(mark.value) - 5, width: 10, height: 10 },
-        { x: x(mark.depthMm) - 1.5, y: y(mark.high), width: 3, height: y(mark.low) - y(mark.high) },
-      ]),
+      ...marks.map((mark) => ({ x: x(mark.depthMm) - 5, y: y(mark.value) - 5, width: 10, height: 10 })),
       ...(corner ? [cornerBox(corner)] : []),
     ],
+    crossed: marks.map((mark) => ({
+      x: x(mark.depthMm) - 1.5,
+      y: y(mark.high),
+      width: 3,
+      height: y(mark.low) - y(mark.high),
+    })),
   })
   return {
     x,
@@ -102,7 +107,7 @@ function quietScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<n
   const low = Math.min(...marks.map((mark) => mark.low), 30)
   const high = Math.max(...marks.map((mark) => mark.high), 50)
   return scaleLinear()
-    .domain([Math.floor(low / 5) * 5, Math.ceil(high / 5) * 5])
+    .domain([Math.floor(low / 5) * 5, Math.ceil((high + HEADROOM_DB) / 5) * 5])
     .range([size.height - BOTTOM, TOP])
 }
 
@@ -132,6 +137,7 @@ function labelWishes(
       x: x(mark.depthMm),
       y: y(mark.value),
       radius: mark.id === first ? MARK_RADIUS + 5 : MARK_RADIUS,
+      ...(rank(mark) < 2 ? { whisker: { top: y(mark.high), bottom: y(mark.low) } } : { mostCrossings: 1 }),
     }))
 }
 

@@ -2,6 +2,7 @@ import { schemeLetter } from '#state/commands/schemes.ts'
 import { Cautions, QuietLine, WeightLine } from '#ui/panels/ledger/quietLines.tsx'
 import { FloorLine, HeightLine, type LineProps, VolumeLine } from '#ui/panels/ledger/spaceLines.tsx'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
+import { schemeTitle } from '#ui/panels/words.ts'
 import { useScheme, useShownProject } from '#ui/session.ts'
 
 /** The six numbers a client asks first, each before and after; a line opens downward into its detail. */
@@ -12,9 +13,7 @@ export function Ledger() {
   const letter = schemeLetter(project.schemes.findIndex(({ id }) => id === scheme.id))
   return (
     <aside aria-label="Ledger" className="ledger">
-      <h2 className="ledger-head">
-        Ledger · {scheme.name.startsWith(`${letter} `) ? scheme.name : `${letter} ${scheme.name}`}
-      </h2>
+      <h2 className="ledger-head">Ledger · {schemeTitle(scheme.name, letter)}</h2>
       {refusal !== null && (
         <p className="ledger-refusal" role="alert">
           <span aria-hidden="true">▲ </span>

@@ -1,4 +1,68 @@
-/** The sheet as it will be handed over, in place of the plan. */
+import { type CSSProperties, useMemo, useState } from 'react'
+import { PALETTES } from '#drawing/palette.ts'
+import type { PaperName } from '#drawing/sheet/sheetInput.ts'
+import { sheetDrawing } from '#drawing/sheet.ts'
+import { FONT_FAMILY } from '#drawing/text.ts'
+import { textSummary } from '#reports/summary.ts'
+import { MarksSvg } from '#ui/charts/MarksSvg.tsx'
+import { SheetBar, type Turn } from '#ui/panels/sheet/SheetBar.tsx'
+import { useAnalysis, useRoom, useShownProject } from '#ui/session.ts'
+
+/** The paper keeps its own colours, whatever the page wears. */
+const PAPER_COLOURS = {
+  ...Object.fromEntries(Object.entries(PALETTES.print).map(([token, colour]) => [`--${token}`, colour])),
+  fontFamily: `"${FONT_FAMILY}", sans-serif`,
+} as CSSProperties
+
+/** The sheet exactly as it will be handed over, in place of the plan. */
 export function SheetView() {
-  return <section aria-label="Sheet" className="sheet-view" />
+  const project = useShownProject()
+  const room = useRoom()
+  const analysis = useAnalysis()
+  const [paper, setPaper] = useState<PaperName>(project.units === 'mm' ? 'a4' : 'letter')
+  const [turn, setTurn] = useState<Turn>('landscape')
+  const { name, note, units } = project
+  const result = analysis.ok ? analysis.value : null
+  const drawing = useMemo(
+    () =>
+      result &&
+      sheetDrawing({
+        projectName: name,
+        note,
+        room,
+        result,
+        units,
+        date: today(),
+        paper,
+        landscape: turn === 'landscape',
+      }),
+    [name, note, room, result, units, paper, turn],
+  )
+  return (
+    <section aria-label="Sheet" className="sheet-view">
+      <SheetBar {...{ paper, setPaper, turn, setTurn, drawing }} />
+      <div className="sheet-place">
+        {!analysis.ok && (
+          <p className="ledger-refusal" role="alert">
+            ▲ There is no sheet to hand over: {analysis.error.message}
+          </p>
+        )}
+        {drawing && result && (
+          <div className="sheet-paper" style={PAPER_COLOURS}>
+            <svg viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`} aria-hidden="true">
+              <MarksSvg marks={drawing.marks} />
+            </svg>
+            <p className="visually-hidden">{textSummary(name, [result], units)}</p>
+          </div>
+        )}
+      </div>
+    </section>
+  )
+}
+
+/** The day the sheet is drawn, as 2026-03-09. */
+function today(): string {
+  const now = new Date()
+  const two = (part: number) => String(part).padStart(2, '0')
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }

@@ -93,3 +93,8 @@ function closeRuns(labels: readonly string[]): readonly string[] {
     return last === first + 1 ? [text, `Wall ${last}`] : [`Walls ${first}-${last}`]
   })
 }
+
+/** A scheme's name with its letter; a name that begins with a letter of its own keeps that one. */
+export function schemeTitle(name: string, letter: string): string {
+  return /^[A-Z]\d? /.test(name) ? name : `${letter} ${name}`
+}

@@ -1,5 +1,5 @@
-import { useMemo } from 'react'
-import { layerDepth } from '#assemblies/layer.ts'
+import { type CSSProperties, useMemo } from 'react'
+import { layersDepth } from '#assemblies/layer.ts'
 import { DepthRuler } from '#ui/charts/DepthRuler.tsx'
 import { rulerLayout } from '#ui/charts/rulerLayout.ts'
 import { useWidth } from '#ui/charts/useWidth.ts'
@@ -11,7 +11,7 @@ import { listOf, whyNotRated } from '#ui/panels/words.ts'
 import { useShownProject } from '#ui/session.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
-const RULER_HEIGHT = 200
+const RULER_HEIGHT = 188
 /** Deeper existing constructions are cut off at a break line: a roof space must not push the assemblies together. */
 const MOST_EXISTING_MM: Millimetres = 150
 
@@ -33,6 +33,7 @@ export function ChooseView({ bench, measure, face }: Props) {
     [marks, width, existingMm, units, chosenId],
   )
   const shown = pointed ?? present
+  const leftOfZero = { '--left-of-zero': `${Math.max(190, layout.x(0) - 24)}px` } as CSSProperties
   return (
     <div className="bench-choose" ref={ref}>
       {marks.length > 0 ? (
@@ -56,9 +57,9 @@ export function ChooseView({ bench, measure, face }: Props) {
         </p>
       )}
       <div className="section-place">
-        <SectionView candidate={shown} layout={layout} width={width} face={face} />
+        <SectionView candidate={shown} layout={layout} width={width} face={face} farSide={first.facts.farSide} />
       </div>
-      <p className="bench-said" aria-live="polite">
+      <p className="bench-said choose-said" aria-live="polite" style={leftOfZero}>
         {sentenceOf(shown, face, units)}
         {surfaces.length > 1 && ` · figures are for ${first.label}`}
         {pointed && pointed !== present && ' · press to build it'}
@@ -69,7 +70,5 @@ export function ChooseView({ bench, measure, face }: Props) {
 
 /** What stands behind the chosen face, mm. */
 function existingDepth(present: Candidate, face: Face): Millimetres {
-  const { layers } = present.described
-  const whole = layers.reduce((sum, layer) => sum + layerDepth(layer), 0)
-  return Math.max(0, whole - depthFrom(present, face))
+  return Math.max(0, layersDepth(present.described.layers) - depthFrom(present, face))
 }

@@ -1,13 +1,17 @@
+import { useState } from 'react'
 import { compareSchemes } from '#analysis/compare.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Scheme } from '#analysis/scheme.ts'
 import { schemeLetter } from '#state/commands/schemes.ts'
 import { TradeOff } from '#ui/charts/TradeOff.tsx'
+import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { CompareTable } from '#ui/panels/bench/CompareTable.tsx'
 import { differenceSentence, shareCautions } from '#ui/panels/bench/compareWords.ts'
 import { SmallPlans } from '#ui/panels/bench/SmallPlans.tsx'
 import { CautionItem } from '#ui/panels/ledger/quietLines.tsx'
-import { useRoom, useSession, useShownProject } from '#ui/session.ts'
+import { schemeTitle } from '#ui/panels/words.ts'
+import { useRoom, useScheme, useSession, useShownProject } from '#ui/session.ts'
+import type { LengthUnit } from '#units/quantity.ts'
 
 /** A scheme with its letter and, unless its geometry was refused, its results. */
 export interface ComparedScheme {
@@ -33,24 +37,22 @@ export function useCompared(): readonly ComparedScheme[] {
   })
 }
 
-/** Schemes side by side: plans at one scale, the numbers, the trade, and every caution in full. */
+/** Schemes side by side: plans at one scale, the trade, the numbers, and every caution in full. */
 export function Compare() {
   const compared = useCompared()
   const { units } = useShownProject()
   const room = useRoom()
-  const results = compared.flatMap(({ result }) => (result ? [result] : []))
-  const [base, ...others] = results
   return (
     <div className="compare">
-      {base && others.length > 0 ? (
-        <ul className="compare-sentences">
-          {compareSchemes(base, others).map((diff, index) => (
-            <li key={diff.schemeId}>{differenceSentence(base, others[index]!, diff, units)}</li>
-          ))}
-        </ul>
-      ) : (
-        <p className="bench-said">There is one scheme; add another at the top of the page to compare it with.</p>
-      )}
+      <div className="compare-views">
+        <SmallPlans room={room} compared={compared} units={units} />
+        <TradeOff
+          units={units}
+          marks={compared.flatMap(({ letter, scheme, result }, index) =>
+            result ? [{ index, name: schemeTitle(scheme.name, letter), result }] : [],
+          )}
+        />
+      </div>
       {compared.map(({ scheme, refusal }) =>
         refusal === null ? null : (
           <p key={scheme.id} className="ledger-refusal" role="alert">
@@ -58,18 +60,44 @@ export function Compare() {
           </p>
         ),
       )}
-      <div className="compare-views">
-        <SmallPlans room={room} compared={compared} units={units} />
-        <TradeOff
-          units={units}
-          marks={compared.flatMap(({ letter, scheme, result }, index) =>
-            result ? [{ letter, index, name: scheme.name, result }] : [],
-          )}
-        />
-      </div>
       <CompareTable compared={compared} units={units} />
-      <ComparedCautions results={results} />
+      <Differences compared={compared} units={units} />
+      <ComparedCautions results={compared.flatMap(({ result }) => (result ? [result] : []))} />
     </div>
+  )
+}
+
+interface DifferencesProps {
+  readonly compared: readonly ComparedScheme[]
+  readonly units: LengthUnit
+}
+
+/** Every other scheme against one, in a sentence each; at first against the scheme on the page. */
+function Differences({ compared, units }: DifferencesProps) {
+  const onPage = useScheme().id
+  const [picked, setPicked] = useState<string | null>(null)
+  const baseId = compared.some(({ scheme }) => scheme.id === picked) ? picked : onPage
+  const base = compared.find(({ scheme }) => scheme.id === baseId)?.result
+  const others = compared.flatMap(({ scheme, result }) => (result && scheme.id !== baseId ? [result] : []))
+  if (compared.length < 2) {
+    return <p className="bench-said">There is one scheme; add another at the top of the page to compare it with.</p>
+  }
+  return (
+    <section aria-label="Differences" className="differences">
+      <ChoiceField
+        name="compared-with"
+        label="Compared with"
+        value={baseId ?? onPage}
+        options={compared.map(({ scheme }) => ({ value: scheme.id, text: scheme.name }))}
+        onChoose={setPicked}
+      />
+      <ul className="compare-sentences">
+        {base &&
+          compareSchemes(base, others).map((diff, index) => (
+            <li key={diff.schemeId}>{differenceSentence(base, others[index]!, diff, units)}</li>
+          ))}
+      </ul>
+    </section>
   )
 }
 

@@ -3,7 +3,16 @@ import type { Catalogue } from '#assemblies/assembly.ts'
 import { SchemeSign } from '#ui/charts/SchemeSign.tsx'
 import type { ComparedScheme } from '#ui/panels/bench/Compare.tsx'
 import { costIndex } from '#ui/panels/bench/compareWords.ts'
-import { bothAreas, bothVolumes, listOf, NO_PUBLISHED, NOT_IN_FIGURE, otherUnit, stcWords } from '#ui/panels/words.ts'
+import {
+  bothAreas,
+  bothVolumes,
+  listOf,
+  NO_PUBLISHED,
+  NOT_IN_FIGURE,
+  otherUnit,
+  schemeTitle,
+  stcWords,
+} from '#ui/panels/words.ts'
 import { useSession } from '#ui/session.ts'
 import { formatLength, formatMass, formatPercent } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
@@ -52,7 +61,7 @@ export function CompareTable({ compared, units }: Props) {
                   <svg className="scheme-key" width="16" height="14" viewBox="-8 -7 16 14" aria-hidden="true">
                     <SchemeSign index={index} />
                   </svg>{' '}
-                  {nameWithLetter(entry)}
+                  {schemeTitle(entry.scheme.name, entry.letter)}
                 </button>
               </th>
               {cells(entry, units, catalogue).map((cell, column) => (
@@ -70,10 +79,6 @@ export function CompareTable({ compared, units }: Props) {
       </p>
     </div>
   )
-}
-
-export function nameWithLetter({ scheme, letter }: Pick<ComparedScheme, 'scheme' | 'letter'>): string {
-  return scheme.name.startsWith(`${letter} `) ? scheme.name : `${letter} ${scheme.name}`
 }
 
 function cells(entry: ComparedScheme, units: LengthUnit, catalogue: Catalogue): readonly string[] {

@@ -8,6 +8,9 @@ export function SelectButtons() {
   return (
     <fieldset className="select-buttons">
       <legend className="visually-hidden">Select</legend>
+      <span aria-hidden="true" className="bench-said">
+        Select
+      </span>
       <button type="button" onClick={() => select(room.walls.map(({ id }) => id))}>
         All walls
       </button>
