@@ -36,7 +36,9 @@ export function insetByCells({ outline, depthsMm }: InsetInput): CellAnswer {
   const gy = [...ys].sort((a, b) => a - b)
   const [columns, rows] = [gx.length - 1, gy.length - 1]
   const middle = (c: number, r: number): Point => [(gx[c]! + gx[c + 1]!) / 2, (gy[r]! + gy[r + 1]!) / 2]
-  const inside = Array.from({ length: columns * rows }, (_, at) => isInside(outline, middle(at % columns, Math.floor(at / columns))))
+  const inside = Array.from({ length: columns * rows }, (_, at) =>
+    isInside(outline, middle(at % columns, Math.floor(at / columns))),
+  )
   /** Walls between a cell and its right or upper neighbour. */
   const wallRight = new Uint8Array(columns * rows)
   const wallAbove = new Uint8Array(columns * rows)
@@ -45,8 +47,10 @@ export function insetByCells({ outline, depthsMm }: InsetInput): CellAnswer {
     const [bx, by] = outline[(k + 1) % n]!
     for (let at = 0; at < columns * rows; at++) {
       const [c, r] = [at % columns, Math.floor(at / columns)]
-      if (ax === bx && gx[c + 1] === ax && gy[r]! >= Math.min(ay, by) && gy[r + 1]! <= Math.max(ay, by)) wallRight[at] = 1
-      if (ay === by && gy[r + 1] === ay && gx[c]! >= Math.min(ax, bx) && gx[c + 1]! <= Math.max(ax, bx)) wallAbove[at] = 1
+      if (ax === bx && gx[c + 1] === ax && gy[r]! >= Math.min(ay, by) && gy[r + 1]! <= Math.max(ay, by))
+        wallRight[at] = 1
+      if (ay === by && gy[r + 1] === ay && gx[c]! >= Math.min(ax, bx) && gx[c + 1]! <= Math.max(ax, bx))
+        wallAbove[at] = 1
     }
   }
   const lost = new Uint8Array(columns * rows)
@@ -74,7 +78,13 @@ export function insetByCells({ outline, depthsMm }: InsetInput): CellAnswer {
       for (let at = 0; at < columns * rows; at++) {
         const [x, y] = middle(at % columns, Math.floor(at / columns))
         const isIn = x > square.x0 && x < square.x1 && y > square.y0 && y < square.y1
-        if (isIn && (!inside[at] || (wallRight[at] && gx[at % columns + 1]! < square.x1) || (wallAbove[at] && gy[Math.floor(at / columns) + 1]! < square.y1))) cutSquare = true
+        if (
+          isIn &&
+          (!inside[at] ||
+            (wallRight[at] && gx[(at % columns) + 1]! < square.x1) ||
+            (wallAbove[at] && gy[Math.floor(at / columns) + 1]! < square.y1))
+        )
+          cutSquare = true
       }
     }
   }
@@ -121,8 +131,16 @@ function cellsOnWall(outline: readonly Point[], k: number, gx: readonly number[]
   const found: number[] = []
   for (let at = 0; at < columns * (gy.length - 1); at++) {
     const [c, r] = [at % columns, Math.floor(at / columns)]
-    const onHorizontal = (uy === 0 && (ux > 0 ? gy[r] === p[1] : gy[r + 1] === p[1])) && gx[c]! >= Math.min(p[0], q[0]) && gx[c + 1]! <= Math.max(p[0], q[0])
-    const onVertical = (ux === 0 && (uy > 0 ? gx[c + 1] === p[0] : gx[c] === p[0])) && gy[r]! >= Math.min(p[1], q[1]) && gy[r + 1]! <= Math.max(p[1], q[1])
+    const onHorizontal =
+      uy === 0 &&
+      (ux > 0 ? gy[r] === p[1] : gy[r + 1] === p[1]) &&
+      gx[c]! >= Math.min(p[0], q[0]) &&
+      gx[c + 1]! <= Math.max(p[0], q[0])
+    const onVertical =
+      ux === 0 &&
+      (uy > 0 ? gx[c + 1] === p[0] : gx[c] === p[0]) &&
+      gy[r]! >= Math.min(p[1], q[1]) &&
+      gy[r + 1]! <= Math.max(p[1], q[1])
     if (onHorizontal || onVertical) found.push(at)
   }
   return found
