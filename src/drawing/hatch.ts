@@ -106,11 +106,15 @@ function addDiagonals(band: Band, rings: LocalRings, spacing: number, runs: Runs
 }
 
 /** Points of one turn of the insulation sign: two loops bulging like a lying S, from -1 to 1 across. */
-const LOOP_STEPS = 14
-const LOOP = Array.from({ length: LOOP_STEPS }, (_, step) => {
-  const angle = (2 * Math.PI * step) / LOOP_STEPS
-  return [step / LOOP_STEPS + 0.13 * Math.sin(2 * angle), -Math.cos(angle)] as const
-})
+function turnOf(steps: number): (readonly [along: number, up: number])[] {
+  return Array.from({ length: steps }, (_, step) => {
+    const angle = (2 * Math.PI * step) / steps
+    return [step / steps + 0.13 * Math.sin(2 * angle), -Math.cos(angle)] as const
+  })
+}
+
+const SMALL_TURN = turnOf(14)
+const LARGE_TURN = turnOf(40)
 
 /** Loops run along the longer side of what they fill. */
 function addLoops(band: Band, rings: LocalRings, closest: number, runs: Runs): void {
@@ -129,9 +133,10 @@ function loopRun(start: number, end: number, low: number, high: number, closest:
   const half = across / 2 - Math.min(0.06 * across, closest / 3)
   const turns = Math.max(1, Math.floor((end - start) / Math.max(0.95 * across, 4.5 * closest)))
   const pitch = (end - start) / turns
+  const points = pitch > 14 * closest ? LARGE_TURN : SMALL_TURN
   const run: number[] = []
   for (let turn = 0; turn < turns; turn++) {
-    for (const [along, up] of LOOP) run.push(start + pitch * (turn + along), (low + high) / 2 + half * up)
+    for (const [along, up] of points) run.push(start + pitch * (turn + along), (low + high) / 2 + half * up)
   }
   run.push(end, (low + high) / 2 - half)
   return run

@@ -49,7 +49,8 @@ interface Layout {
   readonly marks: readonly Mark[]
 }
 
-function* settings(): Generator<Setting> {
+function* settings(large: boolean): Generator<Setting> {
+  if (large) yield { size: 2.9, columns: 1 }
   for (const [size, columns] of [
     [2.5, 1],
     [2.3, 1],
@@ -65,7 +66,7 @@ function* settings(): Generator<Setting> {
 
 function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
   const paragraphs = paragraphsOf(input)
-  for (const setting of settings()) {
+  for (const setting of settings(inner.width * inner.height > 80_000)) {
     const layout = landscape ? beside(input, inner, paragraphs, setting) : below(input, inner, paragraphs, setting)
     if (layout) return layout
   }

@@ -87,7 +87,7 @@ export function textMark(text: string, x: number, y: number, style: TextStyle): 
 export function wrapText(text: string, width: number, size: number, weight: Weight): string[] {
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+  for (const word of words(text)) {
     const longer = line === '' ? word : `${line} ${word}`
     if (line !== '' && textWidth(longer, size, weight) > width) {
       lines.push(line)
@@ -98,6 +98,19 @@ export function wrapText(text: string, width: number, size: number, weight: Weig
   }
   if (line !== '') lines.push(line)
   return lines
+}
+
+/** Units that stay on the line of their number. */
+const UNITS = /^(mm|cm|m|in|ft|ft²|m²|ft³|m³|Hz|dB|dBA|kg|kg\/m²|lb|lb\/ft²|L\/s|%)[.,;:)]?$/
+
+function words(text: string): string[] {
+  const joined: string[] = []
+  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+    const last = joined.length - 1
+    if (UNITS.test(word) && /\d$/.test(joined[last] ?? '')) joined[last] += ` ${word}`
+    else joined.push(word)
+  }
+  return joined
 }
 
 /** Shortens a text with an ellipsis until it fits `width`. */

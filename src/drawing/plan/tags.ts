@@ -28,7 +28,7 @@ const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.25, 0.75]
 /** Wall numbers in circles inside the room, with depth and rating beside where there is space. */
 export function tagMarks(context: PlanContext, walls: readonly WallLine[]): Mark[] {
   return walls.flatMap((wall) => {
-    const place = context.placer.placeFirst(candidates(context, wall))
+    const place = context.placer.placeFirst(candidates(context, wall)) ?? onTheWall(context, wall)
     return place ? drawTag(context, wall, place) : []
   })
 }
@@ -50,7 +50,14 @@ function* candidates(context: PlanContext, wall: WallLine): Generator<TagPlace> 
     yield* alongWall(context, wall, face + away, lines)
     yield* alongWall(context, wall, face + away * 2.2, lines)
   }
-  yield* alongWall(context, wall, -style.firstRow * 0.5, [])
+  yield* alongWall(context, wall, face + away * 3.4, [])
+  for (const rows of [0.45, 0.7, 1.1, 1.6]) yield* alongWall(context, wall, -style.firstRow * rows, [])
+}
+
+/** Where nothing is free, the number stands on the wall itself; a wall shorter than its tag has none. */
+function onTheWall(context: PlanContext, wall: WallLine): TagPlace | undefined {
+  if (wall.length < 2 * context.style.tagRadius) return undefined
+  return tagPlace(context, onWall(wall, wall.length / 2, 0), [], 'right')
 }
 
 function wordings({ units, show }: PlanContext, { result }: WallLine): (readonly string[])[] {

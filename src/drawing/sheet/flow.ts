@@ -28,32 +28,29 @@ interface Broken {
 export function flowText(paragraphs: readonly Paragraph[], columns: readonly Box[], size: number): Mark[] | null {
   const marks: Mark[] = []
   let column = 0
-  let y = columns[0]?.y ?? 0
+  let used = 0
   for (const group of groupHeadings(paragraphs)) {
-    let area = columns[column]
-    if (!area) return null
-    let broken = group.map((paragraph) => breakLines(paragraph, area!.width, size))
-    const height = broken.reduce((sum, part) => sum + part.height, 0)
-    if (y > area.y && group[0]?.heading) y += size * 0.8
-    if (y + height > area.y + area.height + size * 0.5) {
+    const before = used > 0 && group[0]?.heading ? size * 0.8 : 0
+    const here = columns[column]
+    if (here && used + before + groupHeight(group, here.width, size) > here.height + size * 0.5) {
       column++
-      area = columns[column]
-      if (!area) return null
-      y = area.y
-      broken = group.map((paragraph) => breakLines(paragraph, area!.width, size))
-      if (broken.reduce((sum, part) => sum + part.height, 0) > area.height) return null
+      used = 0
+    } else {
+      used += before
     }
-    for (const part of broken) {
-      marks.push(...setParagraph(part, area.x, y, size))
-      y += part.height
+    const area = columns[column]
+    if (!area || groupHeight(group, area.width, size) > area.height - used + size * 0.5) return null
+    for (const paragraph of group) {
+      const broken = breakLines(paragraph, area.width, size)
+      marks.push(...setParagraph(broken, area.x, area.y + used, size))
+      used += broken.height
     }
   }
   return marks
 }
 
-/** Height the paragraphs take in one endless column. */
-export function flowHeight(paragraphs: readonly Paragraph[], width: number, size: number): number {
-  return paragraphs.reduce((sum, paragraph) => sum + breakLines(paragraph, width, size).height, 0)
+function groupHeight(group: readonly Paragraph[], width: number, size: number): number {
+  return group.reduce((sum, paragraph) => sum + breakLines(paragraph, width, size).height, 0)
 }
 
 function groupHeadings(paragraphs: readonly Paragraph[]): Paragraph[][] {

@@ -1,0 +1,198 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { markBox } from '#drawing/bounds.ts'
+import { boundsOf, fitFrame } from '#drawing/frame.ts'
+import type { Box, Mark, TextMark } from '#drawing/model.ts'
+import { boxesMeet, growBox } from '#drawing/place.ts'
+import type { PlanInput } from '#drawing/plan/planInput.ts'
+import { planMarks } from '#drawing/plan.ts'
+import { SCREEN_PLAN_MARGIN, SCREEN_STYLE } from '#drawing/style.ts'
+import { missingCharacters } from '#drawing/text.ts'
+import { aBasement, aGarage, aPlanResult, aPlanRoom } from '../../support/drawing.ts'
+
+const VIEW: Box = { x: 0, y: 0, width: 1068, height: 640 }
+
+function draw(room: PlanInput['room'], result: PlanInput['result'], more: Partial<PlanInput> = {}): Mark[] {
+  const bounds = boundsOf(room.corners.map(({ xMm, yMm }) => [xMm, yMm] as const))
+  const frame = fitFrame(bounds, VIEW.width, VIEW.height, SCREEN_PLAN_MARGIN)
+  return planMarks({ room, result, frame, style: SCREEN_STYLE, units: 'ft-in', view: VIEW, ...more })
+}
+
+function texts(marks: readonly Mark[]): TextMark[] {
+  return marks.filter((mark) => mark.kind === 'text')
+}
+
+function overlaps(marks: readonly Mark[]): string[] {
+  const labels = texts(marks).filter(({ role }) => role !== 'scale-bar')
+  return labels.flatMap((first, index) =>
+    labels
+      .slice(index + 1)
+      .filter((second) => boxesMeet(growBox(first.box, -0.01), growBox(second.box, -0.01)))
+      .map((second) => `${first.text} | ${second.text}`),
+  )
+}
+
+const garage = aGarage()
+const basement = aBasement()
+
+describe('the plan of a garage', () => {
+  const result = aPlanResult(garage, ['W14'])
+  const marks = draw(garage, result)
+  const words = texts(marks).map(({ text }) => text)
+
+  it('says its outside and its clear dimensions', () => {
+    expect(words).toContain(`12'-0"`)
+    expect(words).toContain(`20'-0"`)
+    expect(words).toContain(`11'-0 1/2" clear`)
+    expect(words).toContain(`19'-0 1/2" clear`)
+    expect(texts(draw(garage, result, { units: 'mm' })).map(({ text }) => text)).toEqual(
+      expect.arrayContaining(['3658 mm', '6096 mm', '3366 mm clear', '5804 mm clear']),
+    )
+  })
+
+  it('numbers every wall and says its depth and rating', () => {
+    for (const number of ['1', '2', '3', '4']) expect(words).toContain(number)
+    expect(words.some((text) => text.includes('5 3/4"'))).toBe(true)
+    expect(words.some((text) => text.startsWith('STC 52, likely 48–56'))).toBe(true)
+  })
+
+  it('has no label over another', () => {
+    expect(overlaps(marks)).toEqual([])
+  })
+
+  it('writes only what the font can show', () => {
+    expect(words.flatMap(missingCharacters)).toEqual([])
+  })
+
+  it('draws a strip and its hatch for each wall, in its place in the room', () => {
+    for (const { id } of garage.walls) {
+      expect(marks.filter((mark) => mark.role === 'strip' && mark.surfaceId === id)).toHaveLength(1)
+      expect(marks.filter((mark) => mark.role === 'hatch' && mark.surfaceId === id)).toHaveLength(1)
+    }
+  })
+
+  it('shows what is selected in the accent', () => {
+    const selected = draw(garage, result, { selection: ['w1'] })
+    const tag = selected.find((mark) => mark.kind === 'circle' && mark.surfaceId === 'w1')
+    expect(tag).toMatchObject({ fill: 'accent' })
+    const strip = selected.find((mark) => mark.role === 'strip' && mark.surfaceId === 'w1')
+    expect(strip).toMatchObject({ fill: 'accent-soft' })
+  })
+
+  it('draws a door as a leaf with a quarter circle as wide as the opening', () => {
+    const arc = marks.find((mark) => mark.kind === 'arc')
+    expect(arc).toMatchObject({ role: 'opening', surfaceId: 'o2' })
+    if (arc?.kind === 'arc') expect(arc.endDeg - arc.startDeg).toBeCloseTo(90, 9)
+  })
+
+  it('is drawn without a scheme too', () => {
+    const bare = draw(garage, null)
+    expect(texts(bare).map(({ text }) => text)).toContain(`20'-0"`)
+    expect(bare.some(({ role }) => role === 'strip')).toBe(false)
+  })
+
+  it('is the same marks each time', () => {
+    expect(draw(garage, result)).toEqual(marks)
+  })
+})
+
+describe('the plan of an L with a column and drops', () => {
+  const result = aPlanResult(basement, ['W20', 'W20', 'W07', 'W07', 'W20', 'W21'])
+  const marks = draw(basement, result)
+  const words = texts(marks).map(({ text }) => text)
+
+  it('chains the walls of each side and numbers them all', () => {
+    for (const text of [`24'-0"`, `14'-0"`, `10'-0"`, `6'-0"`, `20'-0"`, '1', '2', '3', '4', '5', '6']) {
+      expect(words).toContain(text)
+    }
+  })
+
+  it('names what stands and hangs there, with the height under a drop', () => {
+    expect(words).toContain('Steel column, boxed')
+    expect(words.some((text) => text.startsWith('Steel beam, '))).toBe(true)
+  })
+
+  it('has no label over another, at any size of window', () => {
+    for (const width of [420, 700, 1068, 1600]) {
+      const view = { x: 0, y: 0, width, height: 640 }
+      const bounds = boundsOf(basement.corners.map(({ xMm, yMm }) => [xMm, yMm] as const))
+      const frame = fitFrame(bounds, width, 640, SCREEN_PLAN_MARGIN)
+      expect(overlaps(draw(basement, result, { frame, view })), String(width)).toEqual([])
+    }
+  })
+})
+
+describe('any room', () => {
+  const star = (count: number, radii: readonly number[]) =>
+    aPlanRoom({
+      corners: Array.from({ length: count }, (_, index) => {
+        const angle = (2 * Math.PI * index) / count
+        const radius = radii[index % radii.length]!
+        return [Math.round(Math.cos(angle) * radius), Math.round(Math.sin(angle) * radius)] as const
+      }),
+    })
+
+  it('of 3 to 40 walls is drawn with finite marks, few enough to drag', () => {
+    const radius = fc.integer({ min: 700, max: 6000 })
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 3, max: 40 }),
+        fc.array(radius, { minLength: 1, maxLength: 7 }),
+        fc.constantFrom('W14', 'W07', 'W02', 'as-is', 'W16'),
+        (count, radii, assembly) => {
+          const room = star(count, radii)
+          let result: PlanInput['result']
+          try {
+            result = aPlanResult(room, [assembly])
+          } catch {
+            return
+          }
+          const marks = draw(room, result)
+          expect(marks.length).toBeLessThan(3000)
+          for (const mark of marks) {
+            for (const value of Object.values(markBox(mark))) expect(Number.isFinite(value)).toBe(true)
+          }
+        },
+      ),
+      { numRuns: 150, seed: 20 },
+    )
+  })
+
+  it('with nothing left, or split in two, is still drawn', () => {
+    const slit = aPlanRoom({
+      corners: [
+        [0, 0],
+        [3000, 0],
+        [3000, 200],
+        [0, 200],
+      ],
+    })
+    expect(draw(slit, aPlanResult(slit, ['W16'])).length).toBeGreaterThan(4)
+    const waist = aPlanRoom({
+      corners: [
+        [0, 0],
+        [2000, 0],
+        [2000, 1000],
+        [4000, 1000],
+        [4000, 0],
+        [6000, 0],
+        [6000, 2000],
+        [4000, 2000],
+        [4000, 1200],
+        [2000, 1200],
+        [2000, 2000],
+        [0, 2000],
+      ],
+    })
+    const split = aPlanResult(waist, ['W14'])
+    expect(split.clear.length).toBe(2)
+    expect(overlaps(draw(waist, split))).toEqual([])
+  })
+
+  it('with no corners yet is an empty drawing', () => {
+    const none = aPlanRoom({ corners: [] })
+    expect(
+      planMarks({ room: none, result: null, frame: { scale: 1, x: 0, y: 0 }, style: SCREEN_STYLE, units: 'mm' }),
+    ).toEqual([])
+  })
+})
