@@ -13,8 +13,9 @@ import { fillLeafImpedance } from '#acoustics/layered/leaf.ts'
 import type { MethodOptions } from '#acoustics/layered/method.ts'
 import { fillNodes } from '#acoustics/layered/nodes.ts'
 import { fillRadiation } from '#acoustics/layered/radiation.ts'
-import { type Springs, solveVelocities } from '#acoustics/layered/solve.ts'
-import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
+import { solveSquares } from '#acoustics/layered/solve.ts'
+import type { Springs } from '#acoustics/layered/solvePair.ts'
+import { MAX_NODES, type Squares, type Workspace } from '#acoustics/layered/workspace.ts'
 
 /** Everything that stays the same over the frequencies of one prediction. */
 export interface Run {
@@ -30,8 +31,12 @@ export interface Run {
   readonly spring: Float64Array
   /** Squared size of every connection's spring, by cavity and place in its list. */
   readonly spring2: readonly Float64Array[]
-  /** By cavity: squared velocity difference under sound, both directions added as they are needed. */
-  readonly driven: Float64Array
+  /** By cavity: mean squared velocity difference under diffuse sound from either side. */
+  readonly drivenFromFar: Float64Array
+  readonly drivenFromRoom: Float64Array
+  readonly hasConnections: boolean
+  /** Sound from both sides is averaged: only where the structure carries some and the two sides differ. */
+  readonly bothWays: boolean
   /** Frequency the cavity impedances at the plain nodes belong to. */
   cavitiesAtHz: number
 }
@@ -73,97 +78,74 @@ function prepare(run: Run, tone: Tone): void {
   fillSprings(run, tone)
 }
 
-/** Fraction of the sound that passes by air and springs together; velocities of the last solve. */
-function directFraction(ws: Workspace, lastLeaf: number): number {
-  const { nodes, sigma, window, vRe, vIm } = ws
-  const base = lastLeaf * MAX_NODES
+/** Fraction of the sound that passes by air and springs together: the same in both directions. */
+function directFraction({ nodes, sigma, window, fromFar }: Workspace): number {
+  const { through2 } = fromFar
   let sum = 0
-  for (let n = 0; n < nodes.count; n++) {
-    const re = vRe[base + n]!
-    const im = vIm[base + n]!
-    const v2 = re * re + im * im
-    sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * sigma[n]! * v2
-  }
+  for (let n = 0; n < nodes.count; n++) sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * sigma[n]! * through2[n]!
   return 2 * AIR_IMPEDANCE ** 2 * sum
 }
 
-/** Mean squared velocity difference across a cavity under diffuse sound; velocities of the last solve. */
-function drivenDifference(ws: Workspace, cavity: number): number {
-  const { nodes, window, vRe, vIm } = ws
-  const a = cavity * MAX_NODES
-  const b = a + MAX_NODES
+/** Mean squared velocity difference across a cavity under diffuse sound. */
+function meanDifference({ nodes, window }: Workspace, { difference2 }: Squares, cavity: number): number {
+  const base = cavity * MAX_NODES
   let sum = 0
-  for (let n = 0; n < nodes.count; n++) {
-    const re = vRe[a + n]! - vRe[b + n]!
-    const im = vIm[a + n]! - vIm[b + n]!
-    const d2 = re * re + im * im
-    sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * d2
-  }
+  for (let n = 0; n < nodes.count; n++) sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * difference2[base + n]!
   return 2 * sum
 }
 
-/** Squared wavenumber below which a spring of that spacing already carries the wave, 1/m. */
+/** Wavenumber below which a spring of that spacing already carries the wave, 1/m. */
 function maskWavenumber(connection: ConnectionModel): number {
   return connection.kind === 'line' ? Math.PI / connection.spacing : Math.sqrt((4 * Math.PI) / connection.area)
 }
 
 /**
- * Sound a pair of unit forces across a cavity radiates on one side, by free bending waves; velocities of the last
- * solve are the response to a unit pressure on that side (the matrix is symmetric, so this is the transfer sought).
+ * Sound a pair of unit forces across a cavity radiates on one side, by free bending waves. `response` is that to a
+ * unit pressure on that side: the matrix is symmetric, so this is the transfer sought.
  * @source line and point excitation of an endless layered plate, own derivation; limits agree with Cremer and Heckl
  */
-function radiatedPower(ws: Workspace, cavity: number, connection: ConnectionModel, k: number): number {
-  const { nodes, vRe, vIm } = ws
-  const a = cavity * MAX_NODES
-  const b = a + MAX_NODES
+function radiatedPower(
+  { nodes }: Workspace,
+  response: Squares,
+  cavity: number,
+  connection: ConnectionModel,
+  k: number,
+): number {
+  const { difference2 } = response
+  const base = cavity * MAX_NODES
   const edge = maskWavenumber(connection)
   const isLine = connection.kind === 'line'
   let sum = 0
   for (let n = 0; n < nodes.count; n++) {
-    const sine = nodes.sin[n]!
-    const mask = connection.isMasked ? Math.min(1, Math.max(0, (k * sine - edge) / (0.5 * edge) + 0.5)) : 1
-    const re = vRe[a + n]! - vRe[b + n]!
-    const im = vIm[a + n]! - vIm[b + n]!
-    const h2 = re * re + im * im
-    sum += nodes.weight[n]! * h2 * mask * (isLine ? 1 : k * sine)
+    const kt = k * nodes.sin[n]!
+    const mask = connection.isMasked ? Math.min(1, Math.max(0, (kt - edge) / (0.5 * edge) + 0.5)) : 1
+    sum += nodes.weight[n]! * difference2[base + n]! * mask * (isLine ? 1 : kt)
   }
   return (AIR_IMPEDANCE ** 2 * k * sum) / (isLine ? Math.PI : 2 * Math.PI)
 }
 
-/** Fraction passed by all connections; needs `run.driven` and solves once for what they radiate. */
-function structureFraction(run: Run, tone: Tone, towardsRoom: boolean): number {
+/** Fraction all connections pass in one direction; `response` to a pressure on the receiving side. */
+function structureFraction(run: Run, driven: Float64Array, response: Squares, k: number): number {
   const { ws, model } = run
-  loadByPlaneWaves(ws)
-  const count = model.leaves.length
-  solveVelocities(ws, count, 1, towardsRoom ? count - 1 : 0, run.noSprings)
-  const k = Math.sqrt(tone.k2)
   let sum = 0
   for (let cavity = 0; cavity < model.connections.length; cavity++) {
     const list = model.connections[cavity]!
     for (let j = 0; j < list.length; j++) {
       const connection = list[j]!
       const extent = connection.kind === 'line' ? connection.spacing : connection.area
-      const power = connection.share * run.spring2[cavity]![j]! * extent * run.driven[cavity]!
-      sum += power * radiatedPower(ws, cavity, connection, k)
+      const power = connection.share * run.spring2[cavity]![j]! * extent * driven[cavity]!
+      sum += power * radiatedPower(ws, response, cavity, connection, k)
     }
   }
   return sum
 }
 
-function hasConnections(model: SystemModel): boolean {
-  return model.connections.some((list) => list.length > 0)
-}
-
-/** Fraction of diffuse sound let through in one direction. */
-function fractionOneWay(run: Run, tone: Tone, towardsRoom: boolean): number {
-  const { ws, model } = run
-  const count = model.leaves.length
-  loadByRadiation(ws)
-  solveVelocities(ws, count, 2, towardsRoom ? 0 : count - 1, run.springs)
-  const direct = directFraction(ws, towardsRoom ? count - 1 : 0)
-  if (!hasConnections(model)) return direct
-  for (let cavity = 0; cavity < count - 1; cavity++) run.driven[cavity] = drivenDifference(ws, cavity)
-  return direct + structureFraction(run, tone, towardsRoom)
+function fillDriven(run: Run, bothWays: boolean): void {
+  const { ws, drivenFromFar, drivenFromRoom } = run
+  for (let cavity = 0; cavity < run.model.cavities.length; cavity++) {
+    drivenFromFar[cavity] = meanDifference(ws, ws.fromFar, cavity)
+    if (bothWays) drivenFromRoom[cavity] = meanDifference(ws, ws.fromRoom, cavity)
+  }
 }
 
 /**
@@ -173,10 +155,18 @@ function fractionOneWay(run: Run, tone: Tone, towardsRoom: boolean): number {
  * @returns > 0; may exceed 1 by a little for a very light leaf at its resonance
  */
 export function transmittedAt(run: Run, hz: number, stiffness: number): number {
+  const { ws, model } = run
   const k = (2 * Math.PI * hz) / SOUND_SPEED
-  const tone: Tone = { hz, stiffness, k2: k * k }
-  prepare(run, tone)
-  const forward = fractionOneWay(run, tone, true)
-  const needsBoth = run.method.directions === 'both' && !run.model.isSymmetric && hasConnections(run.model)
-  return needsBoth ? (forward + fractionOneWay(run, tone, false)) / 2 : forward
+  const leaves = model.leaves.length
+  prepare(run, { hz, stiffness, k2: k * k })
+  loadByRadiation(ws)
+  solveSquares(ws, leaves, 2, run.springs, run.bothWays ? 'both' : 'far')
+  const direct = directFraction(ws)
+  if (!run.hasConnections) return direct
+  fillDriven(run, run.bothWays)
+  loadByPlaneWaves(ws)
+  solveSquares(ws, leaves, 1, run.noSprings, run.bothWays ? 'both' : 'room')
+  const towardsRoom = structureFraction(run, run.drivenFromFar, ws.fromRoom, k)
+  if (!run.bothWays) return direct + towardsRoom
+  return direct + (towardsRoom + structureFraction(run, run.drivenFromRoom, ws.fromFar, k)) / 2
 }

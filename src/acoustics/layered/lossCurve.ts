@@ -9,6 +9,7 @@ import type { SquareMetres } from '#units/quantity.ts'
 
 function startRun(system: LayeredSystem, areaM2: SquareMetres, method: MethodOptions): Run {
   const model = compileSystem(system, method)
+  const hasConnections = model.connections.some((list) => list.length > 0)
   const cavities = () => new Float64Array(Math.max(1, model.cavities.length))
   return {
     model,
@@ -19,7 +20,10 @@ function startRun(system: LayeredSystem, areaM2: SquareMetres, method: MethodOpt
     noSprings: { re: cavities(), im: cavities() },
     spring: new Float64Array(2),
     spring2: model.connections.map((list) => new Float64Array(list.length)),
-    driven: cavities(),
+    drivenFromFar: cavities(),
+    drivenFromRoom: cavities(),
+    hasConnections,
+    bothWays: method.directions === 'both' && hasConnections && !model.isSymmetric,
     cavitiesAtHz: 0,
   }
 }

@@ -1,10 +1,5 @@
-import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
-
-/** By cavity: coupling of its two leaves by connections, Pa s/m. */
-export interface Springs {
-  readonly re: Float64Array
-  readonly im: Float64Array
-}
+import { type Springs, solvePair } from '#acoustics/layered/solvePair.ts'
+import { MAX_NODES, type Squares, type Workspace } from '#acoustics/layered/workspace.ts'
 
 /** Diagonal with loads on the outer leaves and the springs of both neighbouring cavities, into ws.pivot. */
 function loadDiagonal(ws: Workspace, leaf: number, leaves: number, springs: Springs): void {
@@ -76,22 +71,58 @@ function follow(ws: Workspace, from: number, to: number): void {
 /**
  * Velocities of all leaves at every node while one outer leaf is driven: a symmetric tridiagonal system, eliminated
  * towards the driven leaf and followed back. Results in ws.vRe/vIm, m/s.
- * @param leaves  number of leaves, 1 or more
- * @param pressure  Pa on the driven leaf
  * @param drivenLeaf  0 or leaves - 1
  * @source elimination of a tridiagonal matrix (Thomas), any numerical textbook
  */
-export function solveVelocities(
-  ws: Workspace,
-  leaves: number,
-  pressure: number,
-  drivenLeaf: number,
-  springs: Springs,
-): void {
+function solveVelocities(ws: Workspace, leaves: number, pressure: number, drivenLeaf: number, springs: Springs): void {
   const step = drivenLeaf === 0 ? 1 : -1
   const last = drivenLeaf === 0 ? leaves - 1 : 0
   for (let leaf = 0; leaf < leaves; leaf++) loadDiagonal(ws, leaf, leaves, springs)
   for (let leaf = last; leaf !== drivenLeaf; leaf -= step) eliminate(ws, leaf, leaf - step, springs)
   drive(ws, drivenLeaf, pressure)
   for (let leaf = drivenLeaf; leaf !== last; leaf += step) follow(ws, leaf, leaf + step)
+}
+
+/** Squares of the velocities in ws.vRe/vIm. */
+function squareVelocities(ws: Workspace, leaves: number, lastLeaf: number, out: Squares): void {
+  const { vRe, vIm } = ws
+  const { count } = ws.nodes
+  const last = lastLeaf * MAX_NODES
+  for (let n = 0; n < count; n++) {
+    const re = vRe[last + n]!
+    const im = vIm[last + n]!
+    out.through2[n] = re * re + im * im
+  }
+  for (let cavity = 0; cavity < leaves - 1; cavity++) {
+    const a = cavity * MAX_NODES
+    const b = a + MAX_NODES
+    for (let n = 0; n < count; n++) {
+      const re = vRe[a + n]! - vRe[b + n]!
+      const im = vIm[a + n]! - vIm[b + n]!
+      out.difference2[a + n] = re * re + im * im
+    }
+  }
+}
+
+/** Which outer leaf is driven. */
+export type Driven = 'far' | 'room' | 'both'
+
+/**
+ * Squared velocities at every node under a pressure on an outer leaf, into ws.fromFar and ws.fromRoom as asked.
+ * @param leaves  number of leaves, 1 or more
+ * @param pressure  Pa on the driven leaf
+ */
+export function solveSquares(ws: Workspace, leaves: number, pressure: number, springs: Springs, driven: Driven): void {
+  if (leaves === 2) {
+    solvePair(ws, pressure, springs)
+    return
+  }
+  if (driven !== 'room') {
+    solveVelocities(ws, leaves, pressure, 0, springs)
+    squareVelocities(ws, leaves, leaves - 1, ws.fromFar)
+  }
+  if (driven !== 'far') {
+    solveVelocities(ws, leaves, pressure, leaves - 1, springs)
+    squareVelocities(ws, leaves, 0, ws.fromRoom)
+  }
 }

@@ -26,11 +26,22 @@ export interface Workspace {
   /** Leaf velocities of the last solve, m/s. */
   readonly vRe: Float64Array
   readonly vIm: Float64Array
+  /** What a sound driving the first leaf does, and one driving the last. */
+  readonly fromFar: Squares
+  readonly fromRoom: Squares
   /** Radiation efficiency and resonant window by node. */
   readonly sigma: Float64Array
   readonly window: Float64Array
   /** Load on the outer leaves by node, Pa s/m. */
   readonly load: Float64Array
+}
+
+/** Squared velocities by node, (m/s)^2. */
+export interface Squares {
+  /** Of the outer leaf that is not driven. */
+  readonly through2: Float64Array
+  /** Of the difference across each cavity: entry cavity * MAX_NODES + node. */
+  readonly difference2: Float64Array
 }
 
 export interface NodeSet {
@@ -72,6 +83,8 @@ function createWorkspace(leaves: number): Workspace {
     pivotIm: perLeaf(),
     vRe: perLeaf(),
     vIm: perLeaf(),
+    fromFar: { through2: perNode(), difference2: perLeaf() },
+    fromRoom: { through2: perNode(), difference2: perLeaf() },
     sigma: perNode(),
     window: perNode(),
     load: perNode(),
