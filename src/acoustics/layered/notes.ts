@@ -1,6 +1,6 @@
 import { modelLeaf } from '#acoustics/layered/leaf.ts'
 import { isMasonryLeaf, isPaneLeaf } from '#acoustics/layered/leafKind.ts'
-import { isDirectFixed, isUnpublishedLink } from '#acoustics/layered/spread.ts'
+import { isDirectFixed, isOnJoists, isUnpublishedLink } from '#acoustics/layered/spread.ts'
 import type { LayeredSystem } from '#acoustics/layered/system.ts'
 
 /** True but doubtful: shown with the prediction, exported, tested. */
@@ -41,8 +41,12 @@ function gapNotes(system: LayeredSystem): readonly PredictionNote[] {
 }
 
 function tripleNotes(system: LayeredSystem): readonly PredictionNote[] {
-  if (system.leaves.length < 3) return []
-  const text = `This has ${system.leaves.length} leaves: an inner leaf costs isolation below about 200 Hz compared with the same boards as two leaves; the size of that loss is a calculation with little print behind it.`
+  const count = system.leaves.length
+  if (count < 3) return []
+  const hasMasonryCore = system.leaves.slice(1, -1).some(isMasonryLeaf)
+  const text = hasMasonryCore
+    ? 'Linings on both faces of masonry: over shallow gaps they can rate below the bare wall; published rows of this kind scatter by 5 points around the prediction.'
+    : `This has ${count} leaves: an inner leaf costs isolation below about 200 Hz compared with the same boards as two leaves; the size of that loss is a calculation with little print behind it.`
   return [{ code: 'triple-leaf', text }]
 }
 
@@ -73,12 +77,15 @@ function linkNotes(system: LayeredSystem): readonly PredictionNote[] {
       'No published measurement near this build-up: clips and hangers are calculated from a remembered stiffness, so the likely range is wide.'
     notes.push({ code: 'no-published-measurement', text })
   }
-  if (links.some(isDirectFixed)) {
-    const text =
-      'Boards screwed straight to wood or heavy steel framing are the least certain class in print: tables differ by 8 to 10 points for the same build-up.'
-    notes.push({ code: 'uncertain-in-print', text })
-  }
+  const direct = system.cavities.filter((cavity) => isDirectFixed(cavity.link))
+  if (direct.length > 0) notes.push({ code: 'uncertain-in-print', text: directText(direct.some(isOnJoists)) })
   return notes
+}
+
+function directText(onJoists: boolean): string {
+  return onJoists
+    ? 'A board screwed straight under joists: the calculation is 6 to 10 points too high against one published table of light floors, and tables differ by 10 for the same floor.'
+    : 'Boards screwed straight to wood or heavy steel framing are the least certain class in print: tables differ by up to 8 points for the same wall.'
 }
 
 function dampingNotes(system: LayeredSystem): readonly PredictionNote[] {

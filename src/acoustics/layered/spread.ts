@@ -40,8 +40,13 @@ function oneLeafFamily(system: LayeredSystem): Family {
   return isAllGlass(system) ? 'glazing' : 'single-leaf'
 }
 
+/** A frame as deep as joists are. */
+export function isOnJoists(cavity: Cavity): boolean {
+  return cavity.depthMm >= JOISTS_FROM_MM
+}
+
 function framedFamily(cavity: Cavity): Family {
-  const onJoists = cavity.depthMm >= JOISTS_FROM_MM
+  const onJoists = isOnJoists(cavity)
   if (isDirectFixed(cavity.link)) return onJoists ? 'joists-direct' : 'direct-fixed'
   return onJoists && cavity.link.kind === 'resilient-channel' ? 'joists-channel' : 'framed-wall'
 }

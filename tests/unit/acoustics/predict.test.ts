@@ -101,6 +101,26 @@ describe('predictLoss', () => {
   })
 })
 
+describe('spread', () => {
+  const floor = leafOf('plywood', 15.5)
+  const block = leafOf('concrete-block-hollow', 190)
+  const pane = leafOf('glass', 6)
+  it.each([
+    { family: 'single-leaf', system: { leaves: [THIN], cavities: [] } },
+    { family: 'glazing', system: { leaves: [pane, pane], cavities: [cavityOf(12, 0)] } },
+    { family: 'masonry', system: { leaves: [block], cavities: [] } },
+    { family: 'masonry-lined', system: { leaves: [block, TWO], cavities: [cavityOf(114, 89)] } },
+    { family: 'framed-wall', system: ON_CHANNEL },
+    { family: 'direct-fixed', system: PLAIN },
+    { family: 'joists-channel', system: { leaves: [floor, TWO], cavities: [cavityOf(248, 150, CHANNEL)] } },
+    { family: 'joists-direct', system: { leaves: [floor, TWO], cavities: [cavityOf(235, 150, STUDS)] } },
+    { family: 'triple-leaf', system: LINED },
+    { family: 'clips', system: ON_CLIPS },
+  ])('judges a construction as $family', ({ family, system }) => {
+    expect(predictLoss(system, { quality: 'drag' }).family).toBe(family)
+  })
+})
+
 describe('materials', () => {
   it('weigh what is printed for them', () => {
     // 11.1, 9.5 and 7.8 kg/m2: memory; 2.5 kg/m2 per mm of glass: Bies, Engineering Noise Control, Table 7.6, seen.
