@@ -5,6 +5,7 @@ import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
 import { planMarks } from '#drawing/plan.ts'
 import { flowText, type Paragraph } from '#drawing/sheet/flow.ts'
 import { ledgerTable } from '#drawing/sheet/ledgerTable.ts'
+import { paragraphsOf } from '#drawing/sheet/paragraphs.ts'
 import { type SheetScale, standardScales } from '#drawing/sheet/scales.ts'
 import { scheduleTable } from '#drawing/sheet/schedule.ts'
 import { PAPERS, type SheetInput } from '#drawing/sheet/sheetInput.ts'
@@ -65,7 +66,7 @@ function* settings(large: boolean): Generator<Setting> {
 }
 
 function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
-  const paragraphs = paragraphsOf(input)
+  const paragraphs = paragraphsOf(input.result)
   for (const setting of settings(inner.width * inner.height > 80_000)) {
     const layout = landscape ? beside(input, inner, paragraphs, setting) : below(input, inner, paragraphs, setting)
     if (layout) return layout
@@ -140,29 +141,6 @@ function sideColumns(
   })
   const words = flowText(paragraphs, boxes, size)
   return words && [...ledger.marks(area.x, area.y), ...words]
-}
-
-function paragraphsOf({ result }: SheetInput): Paragraph[] {
-  const section = (heading: string, texts: readonly string[], lifeSafety: boolean): Paragraph[] => {
-    if (texts.length === 0) return []
-    const common = { role: 'caution', sign: false, heading: false, weight: 400, colour: 'ink' } as const
-    return [
-      { ...common, text: heading, weight: 600, heading: true, colour: lifeSafety ? 'warn' : 'ink' },
-      ...texts.map((text) => ({ ...common, text, sign: lifeSafety })),
-    ]
-  }
-  const ofKind = (kind: 'life-safety' | 'check') =>
-    unique(result.cautions.filter((caution) => caution.kind === kind).map(({ text }) => text))
-  const notes = unique(result.surfaces.flatMap((surface) => surface.notes.map(({ text }) => text)))
-  return [
-    ...section('Life safety', ofKind('life-safety'), true),
-    ...section('To be checked', ofKind('check'), false),
-    ...section('How far the figures can be trusted', notes, false),
-  ]
-}
-
-function unique(texts: readonly string[]): string[] {
-  return [...new Set(texts)]
 }
 
 /** The plan at the largest standard scale that fits, its scale bar and scale underneath. */

@@ -147,11 +147,22 @@ function freeEnd(index: number, last: number): 'start' | 'end' | 'neither' {
 }
 
 function stretchMarks(context: PlanContext, stretch: Stretch, side: Side, offset: number): Mark[] {
-  const lift = (place: Place): Place => {
-    const by = side.reach + offset - reachOf(place, side.outward)
+  const at = (place: Place, reach: number): Place => {
+    const by = reach - reachOf(place, side.outward)
     return [place[0] + side.outward[0] * by, place[1] + side.outward[1] * by]
   }
-  return marksOf(context, stretch, lift(stretch.from), lift(stretch.to))
+  const outermost = (place: Place): Place => at(place, furthestInLine(context.walls, place, side.outward))
+  const { from, to } = stretch
+  const line = side.reach + offset
+  return marksOf(context, { ...stretch, from: outermost(from), to: outermost(to) }, at(from, line), at(to, line))
+}
+
+/** How far out the outline reaches straight ahead of a place: extension lines start there, not along a wall. */
+function furthestInLine(walls: readonly WallLine[], place: Place, outward: Place): number {
+  const acrossway: Place = [-outward[1], outward[0]]
+  const line = reachOf(place, acrossway)
+  const inLine = walls.filter(({ a }) => Math.abs(reachOf(a, acrossway) - line) < 0.5)
+  return Math.max(reachOf(place, outward), ...inLine.map(({ a }) => reachOf(a, outward)))
 }
 
 function ownDimension(context: PlanContext, wall: WallLine): Mark[] {

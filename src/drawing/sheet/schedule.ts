@@ -37,7 +37,7 @@ export function scheduleTable(
   const built = Math.max(width - fixed - first, width * 0.2)
   const rows = entries.map((entry) => ({
     entry,
-    names: wrapText(entry.surfaces, first - gap, size, 600),
+    names: wrapText(entry.surfaces, first - gap + 1e-6, size, 600),
     lines: wrapText(entry.built, built - gap * 0.3, size, 400),
   }))
   const line = size * LINE_HEIGHT
@@ -113,19 +113,20 @@ function signed(value: number): string {
   return value < 0 ? `−${Math.abs(value)}` : String(value)
 }
 
-/** Wall 1, Wall 2, Wall 3 -> Walls 1–3; Wall 1, Wall 3 -> Walls 1, 3. */
-function joinLabels(surfaces: readonly SurfaceResult[]): string {
-  const [only, ...others] = surfaces
-  if (!only || others.length === 0 || only.kind !== 'wall') return surfaces.map(({ label }) => label).join(', ')
-  const numbers = surfaces.map(({ label }) => Number(label.replace(/\D/g, '')))
+/** Wall 1, Wall 2, Wall 3 and the floor: Walls 1–3, Floor. */
+export function joinLabels(surfaces: readonly SurfaceResult[]): string {
+  const walls = surfaces.filter(({ kind }) => kind === 'wall')
+  const others = surfaces.filter(({ kind }) => kind !== 'wall').map(({ label }) => label)
+  if (walls.length < 2) return [...walls.map(({ label }) => label), ...others].join(', ')
   const runs: [number, number][] = []
-  for (const value of numbers) {
+  for (const value of walls.map(({ label }) => Number(label.replace(/\D/g, '')))) {
     const last = runs[runs.length - 1]
     if (last && value === last[1] + 1) last[1] = value
     else runs.push([value, value])
   }
-  const parts = runs.flatMap(([from, to]) =>
-    to - from > 1 ? [`${from}–${to}`] : from === to ? [`${from}`] : [`${from}`, `${to}`],
-  )
-  return `Walls ${parts.join(', ')}`
+  const numbers = runs.flatMap(([from, to]) => {
+    if (to - from > 1) return [`${from}–${to}`]
+    return from === to ? [`${from}`] : [`${from}`, `${to}`]
+  })
+  return [`Walls ${numbers.join(', ')}`, ...others].join(', ')
 }

@@ -1,0 +1,39 @@
+import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Paragraph } from '#drawing/sheet/flow.ts'
+import { joinLabels } from '#drawing/sheet/schedule.ts'
+
+/** Everything the sheet says in sentences: life safety first, then checks, then how far the figures can be trusted. */
+export function paragraphsOf(result: SchemeResult): Paragraph[] {
+  const ofKind = (kind: 'life-safety' | 'check'): string[] => [
+    ...new Set(result.cautions.filter((caution) => caution.kind === kind).map(({ text }) => text)),
+  ]
+  return [
+    ...section('Life safety', ofKind('life-safety'), true),
+    ...section('To be checked', ofKind('check'), false),
+    ...section('How far the figures can be trusted', notesOf(result.surfaces), false),
+  ]
+}
+
+function section(heading: string, texts: readonly string[], lifeSafety: boolean): Paragraph[] {
+  if (texts.length === 0) return []
+  const common = { role: 'caution', sign: false, heading: false, weight: 400, colour: 'ink' } as const
+  return [
+    { ...common, text: heading, weight: 600, heading: true, colour: lifeSafety ? 'warn' : 'ink' },
+    ...texts.map((text) => ({ ...common, text, sign: lifeSafety })),
+  ]
+}
+
+/** Each note once, led by the surfaces it speaks of. */
+function notesOf(surfaces: readonly SurfaceResult[]): string[] {
+  const spokenOf = new Map<string, SurfaceResult[]>()
+  for (const surface of surfaces) {
+    for (const { text } of surface.notes) {
+      const lead = `${surface.label}: `
+      const bare = text.startsWith(lead) ? text.slice(lead.length) : text
+      const others = spokenOf.get(bare)
+      if (others) others.push(surface)
+      else spokenOf.set(bare, [surface])
+    }
+  }
+  return [...spokenOf].map(([text, about]) => `${joinLabels(about)}: ${text}`)
+}
