@@ -1,7 +1,6 @@
 import table from '#acoustics/data/cavity.json' with { type: 'json' }
 import { AIR_BULK_MODULUS, AIR_DENSITY, AIR_IMPEDANCE, SOUND_SPEED } from '#acoustics/layered/air.ts'
-import type { NodeSet } from '#acoustics/layered/workspace.ts'
-import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
+import { MAX_NODES, type NodeSet, type Workspace } from '#acoustics/layered/workspace.ts'
 
 /** One layer across a cavity, of air or of wool. */
 export interface CavityLayer {
