@@ -128,7 +128,9 @@ function labelWishes(
   x: ScaleLinear<number, number>,
   y: ScaleLinear<number, number>,
 ): readonly LabelWish[] {
-  const rank = (mark: RulerMark) => (mark.id === first ? 0 : frontierIds.includes(mark.id) ? 1 : 2)
+  const least = marks.reduce<RulerMark | null>((a, b) => (a === null || b.depthMm < a.depthMm ? b : a), null)
+  const rank = (mark: RulerMark) =>
+    mark.id === first || mark.id === least?.id ? 0 : frontierIds.includes(mark.id) ? 1 : 2
   return [...marks]
     .sort((a, b) => rank(a) - rank(b) || a.depthMm - b.depthMm)
     .map((mark) => ({

@@ -41,7 +41,7 @@ export function SheetView() {
   return (
     <section aria-label="Sheet" className="sheet-view">
       <SheetBar {...{ paper, setPaper, turn, setTurn, drawing }} />
-      <div className="sheet-place">
+      <div className="sheet-desk">
         {!analysis.ok && (
           <p className="ledger-refusal" role="alert">
             ▲ There is no sheet to hand over: {analysis.error.message}

@@ -2,6 +2,7 @@ import { type CSSProperties, useMemo } from 'react'
 import { layersDepth } from '#assemblies/layer.ts'
 import { DepthRuler } from '#ui/charts/DepthRuler.tsx'
 import { rulerLayout } from '#ui/charts/rulerLayout.ts'
+import { useFolded } from '#ui/charts/useFolded.ts'
 import { useWidth } from '#ui/charts/useWidth.ts'
 import { type Candidate, depthFrom, type Face, MEASURE_WORDS, type Measure } from '#ui/panels/bench/candidates.ts'
 import { rulerMarks, sentenceOf } from '#ui/panels/bench/rulerMarks.ts'
@@ -11,7 +12,7 @@ import { listOf, whyNotRated } from '#ui/panels/words.ts'
 import { useShownProject } from '#ui/session.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
-const RULER_HEIGHT = 188
+const RULER_HEIGHT = 166
 /** Deeper existing constructions are cut off at a break line: a roof space must not push the assemblies together. */
 const MOST_EXISTING_MM: Millimetres = 150
 
@@ -28,9 +29,14 @@ export function ChooseView({ bench, measure, face }: Props) {
   const { candidates, present, pointed, chosenId, surfaces, first } = bench
   const existingMm = Math.min(MOST_EXISTING_MM, existingDepth(present, face))
   const marks = useMemo(() => rulerMarks(candidates, face, measure, units), [candidates, face, measure, units])
-  const layout = useMemo(
+  const wide = useMemo(
     () => rulerLayout(marks, { width, height: RULER_HEIGHT, existingMm }, units, chosenId),
     [marks, width, existingMm, units, chosenId],
+  )
+  const folded = useFolded()
+  const layout = useMemo(
+    () => (folded ? rulerLayout(marks, { width, height: RULER_HEIGHT, existingMm: 0 }, units, chosenId) : wide),
+    [folded, marks, width, units, chosenId, wide],
   )
   const shown = pointed ?? present
   const leftOfZero = { '--left-of-zero': `${Math.max(190, layout.x(0) - 24)}px` } as CSSProperties
@@ -57,7 +63,7 @@ export function ChooseView({ bench, measure, face }: Props) {
         </p>
       )}
       <div className="section-place">
-        <SectionView candidate={shown} layout={layout} width={width} face={face} farSide={first.facts.farSide} />
+        <SectionView candidate={shown} layout={wide} width={width} face={face} farSide={first.facts.farSide} />
       </div>
       <p className="bench-said choose-said" aria-live="polite" style={leftOfZero}>
         {sentenceOf(shown, face, units)}

@@ -13,6 +13,8 @@ interface Props {
   readonly setMeasure: (measure: Measure) => void
   readonly face: Face
   readonly setFace: (face: Face) => void
+  /** A lining was just chosen to come off. */
+  readonly onLiningOff: () => void
 }
 
 const MEASURES: readonly Option<Measure>[] = [
@@ -22,12 +24,12 @@ const MEASURES: readonly Option<Measure>[] = [
 ]
 
 /** The same choice as on the ruler, by list; what the ruler measures; and the lining. */
-export function Controls({ bench, measure, setMeasure, face, setFace }: Props) {
+export function Controls({ bench, measure, setMeasure, face, setFace, onLiningOff }: Props) {
   const structure = bench.first.kind === 'wall' ? 'the bare structure' : 'the bare joists or slab'
   return (
     <div className="bench-controls">
       <AssemblyField bench={bench} face={face} />
-      <LiningBox bench={bench} />
+      <LiningBox bench={bench} onLiningOff={onLiningOff} />
       <MakeAllWalls bench={bench} />
       <ChoiceField<Face>
         name="depth-face"
@@ -60,7 +62,7 @@ function AssemblyField({ bench, face }: Pick<Props, 'bench' | 'face'>) {
   )
 }
 
-function LiningBox({ bench }: Pick<Props, 'bench'>) {
+function LiningBox({ bench, onLiningOff }: Pick<Props, 'bench' | 'onLiningOff'>) {
   if (!bench.surfaces.some(({ facts }) => facts.lining !== null)) {
     return <p className="bench-said">No lining: the structure is bare.</p>
   }
@@ -70,7 +72,10 @@ function LiningBox({ bench }: Pick<Props, 'bench'>) {
         type="checkbox"
         name="remove-lining"
         checked={bench.liningOff}
-        onChange={(event) => bench.setLiningOff(event.target.checked)}
+        onChange={(event) => {
+          bench.setLiningOff(event.target.checked)
+          if (event.target.checked) onLiningOff()
+        }}
       />
       Remove the existing lining
     </label>

@@ -4,7 +4,7 @@ import type { Candidate } from '#ui/panels/bench/candidates.ts'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { NO_PUBLISHED, rwWords, stcWords, whyNotRated } from '#ui/panels/words.ts'
 
-const HEIGHT = 214
+const HEIGHT = 206
 
 /** The rating of the present or pointed build-up, with the curve behind it. */
 export function CurveView({ bench }: { readonly bench: BenchState }) {

@@ -8,9 +8,9 @@ import type { RulerLayout } from '#ui/charts/rulerLayout.ts'
 import { type Candidate, depthFrom, type Face } from '#ui/panels/bench/candidates.ts'
 import { useShownProject } from '#ui/session.ts'
 
-const TOP = 20
-const CUT_HEIGHT = 42
-const HEIGHT = TOP + CUT_HEIGHT + 60
+const TOP = 17
+const CUT_HEIGHT = 36
+const HEIGHT = TOP + CUT_HEIGHT + 57
 
 /** One or two words at the far end of the section. */
 const FAR_WORDS: Readonly<Record<FarSide, string>> = {

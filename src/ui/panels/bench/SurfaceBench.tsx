@@ -29,6 +29,9 @@ export function SurfaceBench({ surfaces }: Props) {
   const [view, setView] = useState<View>('choose')
   const [measure, setMeasure] = useState<Measure>('stc')
   const [face, setFace] = useState<Face | null>(null)
+  /** The surfaces whose lining was just taken off, or whose cautions were asked for. */
+  const [asked, setAsked] = useState<string | null>(null)
+  const key = surfaces.map(({ facts }) => facts.id).join(' ')
   const shownFace = face ?? bench.first.facts.measuredTo
   return (
     <>
@@ -44,8 +47,13 @@ export function SurfaceBench({ surfaces }: Props) {
         <AsItStands bench={bench} />
       ) : (
         <>
-          <Controls bench={bench} {...{ measure, setMeasure, setFace }} face={shownFace} />
-          {bench.liningOff && <LiningCautions bench={bench} />}
+          <Controls
+            bench={bench}
+            {...{ measure, setMeasure, setFace }}
+            face={shownFace}
+            onLiningOff={() => setAsked(key)}
+          />
+          {bench.liningOff && <LiningCautions bench={bench} open={asked === key} onOpen={() => setAsked(key)} />}
           <div className={`bench-views shows-${view}`}>
             <ChooseView bench={bench} measure={measure} face={shownFace} />
             <CurveView bench={bench} />
