@@ -69,14 +69,14 @@ function fillBand(band: Band, { rings, closest }: HatchInput, runs: Runs): void 
       else addLinesBetween(band, rings, closest, runs)
       return
     case 'foam':
-      addZigzag(band, rings, Math.max(depth, 3 * closest), runs)
+      addZigzag(band, rings, closest, runs)
       return
     case 'masonry':
-      addDiagonals(band, rings, Math.max(4 * closest, depth / 5), runs)
+      addDiagonals(band, rings, 4.5 * closest, runs)
       return
     case 'concrete':
-      addDiagonals(band, rings, Math.max(6 * closest, depth / 3), runs)
-      addDiagonals(band, rings, Math.max(6 * closest, depth / 3), runs, 1.6 * closest)
+      addDiagonals(band, rings, 7 * closest, runs)
+      addDiagonals(band, rings, 7 * closest, runs, 1.6 * closest)
       return
   }
 }
@@ -142,15 +142,18 @@ function loopRun(start: number, end: number, low: number, high: number, closest:
   return run
 }
 
-function addZigzag(band: Band, rings: LocalRings, pitch: number, runs: Runs): void {
+/** Runs along the longer side, as the loops do. */
+function addZigzag(band: Band, rings: LocalRings, closest: number, runs: Runs): void {
+  const depth = band.t1 - band.t0
   for (const [s0, s1] of sharedSpans(rings, band)) {
-    const turns = Math.floor((s1 - s0) / pitch)
-    if (turns < 1) continue
+    const lengthwise = s1 - s0 >= depth
+    const [start, end, low, high] = lengthwise ? [s0, s1, band.t0, band.t1] : [band.t0, band.t1, s0, s1]
+    const turns = Math.max(1, Math.floor((end - start) / Math.max(high - low, 3 * closest)))
     const run: number[] = []
     for (let turn = 0; turn <= 2 * turns; turn++) {
-      run.push(s0 + ((s1 - s0) * turn) / (2 * turns), turn % 2 === 0 ? band.t0 : band.t1)
+      run.push(start + ((end - start) * turn) / (2 * turns), turn % 2 === 0 ? low : high)
     }
-    runs.push(run)
+    runs.push(lengthwise ? run : run.map((_, index) => run[index ^ 1]!))
   }
 }
 

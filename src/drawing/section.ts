@@ -6,7 +6,7 @@ import type { ColourToken } from '#drawing/palette.ts'
 import { createPlacer, type Placer } from '#drawing/place.ts'
 import { dimensionMarks } from '#drawing/plan/dimension.ts'
 import type { PlanStyle } from '#drawing/style.ts'
-import { textMark } from '#drawing/text.ts'
+import { textMark, textWidth } from '#drawing/text.ts'
 import { formatLength, formatThickness } from '#units/format.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 
@@ -125,19 +125,43 @@ function words(
   return marks
 }
 
-/** One row for the layers in front of the zero line, one for all of them together. */
+/** One row for the layers in front of the zero line, like boards together where they are thin; one for all of them. */
 function dimensions(input: SectionInput, bands: readonly Band[], faceX: number, placer: Placer): Mark[] {
   const { style, units, zeroX, top, height } = input
   const first = top + height + style.text * 2.1
   const row = (from: number, to: number, y: number, text: string, colour: ColourToken): Mark[] =>
-    dimensionMarks(
-      { from: [from, y], to: [to, y], text, colour, role: 'dimension', style, beyond: 'neither' },
-      placer,
-    ) ?? []
-  const stretches = bands.filter(({ t1 }) => t1 > zeroX + 1e-6).map(({ t0, t1 }) => [Math.max(t0, zeroX), t1] as const)
-  const marks = stretches.flatMap(([from, to]) =>
-    row(from, to, first, formatThickness((to - from) / input.scale, units), 'soft'),
-  )
+    dimensionMarks({ from: [from, y], to: [to, y], text, colour, role: 'dimension', style, beyond: 'under' }, placer) ??
+    []
+  const built = bands
+    .filter(({ t1 }) => t1 > zeroX + 1e-6)
+    .map((band): Band => ({ ...band, t0: Math.max(band.t0, zeroX) }))
+  const stretches = joinThin(built, (band) => {
+    const text = formatThickness((band.t1 - band.t0) / input.scale, units)
+    return { text, tight: textWidth(text, style.text, 400) + style.tick > band.t1 - band.t0 }
+  })
+  const marks = stretches.flatMap(({ from, to, text }) => row(from, to, first, text, 'soft'))
   if (stretches.length < 2) return marks
-  return [...marks, ...row(zeroX, faceX, first + style.text * 1.9, formatLength(input.depthMm, units), 'accent')]
+  return [...marks, ...row(zeroX, faceX, first + style.text * 3, formatLength(input.depthMm, units), 'accent')]
+}
+
+interface Measured {
+  readonly from: number
+  readonly to: number
+  readonly text: string
+}
+
+/** Equal neighbours whose own numbers would not fit become one: 2 × 15.9 mm. */
+function joinThin(bands: readonly Band[], say: (band: Band) => { text: string; tight: boolean }): Measured[] {
+  const groups: { from: number; to: number; pattern: string; text: string; tight: boolean; count: number }[] = []
+  for (const { pattern, t0, t1 } of bands) {
+    const { text, tight } = say({ pattern, t0, t1 })
+    const last = groups[groups.length - 1]
+    if (last?.tight && last.pattern === pattern && last.text === text && pattern !== 'gap') {
+      last.to = t1
+      last.count++
+    } else {
+      groups.push({ from: t0, to: t1, pattern, text, tight, count: 1 })
+    }
+  }
+  return groups.map(({ from, to, text, count }) => ({ from, to, text: count > 1 ? `${count} × ${text}` : text }))
 }

@@ -83,6 +83,11 @@ export function textMark(text: string, x: number, y: number, style: TextStyle): 
   return { kind: 'text', text, x, y, size, weight, anchor, rotation, colour, role, surfaceId, box }
 }
 
+/** A number's leading hyphen as the minus sign it stands for. */
+export function minusSign(text: string): string {
+  return text.replace(/^-/, '−')
+}
+
 /** Breaks a text into lines no wider than `width`; a single word that is wider stands alone on its line. */
 export function wrapText(text: string, width: number, size: number, weight: Weight): string[] {
   const lines: string[] = []

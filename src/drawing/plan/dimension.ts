@@ -15,8 +15,8 @@ export interface DimensionInput {
   readonly role: Role
   readonly surfaceId?: string | undefined
   readonly style: PlanStyle
-  /** Which end a text too long for the line may stand beyond; absent: either. */
-  readonly beyond?: 'start' | 'end' | 'neither' | undefined
+  /** Where a text too long for its line may stand: beyond an end, under it, nowhere; absent: beyond either end. */
+  readonly beyond?: 'start' | 'end' | 'neither' | 'under' | undefined
 }
 
 /** Angle of a line as text is set along it, so that it reads from below or from the right; degrees, (-90, 90]. */
@@ -69,11 +69,14 @@ function placeText(input: DimensionInput, length: number, placer: Placer) {
   const angle = (rotation * Math.PI) / 180
   const up = 0.42 * style.text
   const colour = input.colour === 'soft' ? 'ink' : input.colour
+  const under = input.beyond === 'under' && 2 * half + style.tick > length
+  const lift = under ? -1.2 * style.text : up
   const candidates = textCentres(half, length, style.tick, input.beyond).map((centre) => {
     const [x, y] = along(input, length, centre)
     const textStyle = { size: style.text, anchor: 'middle', rotation, colour, role, surfaceId } as const
-    const mark = textMark(text, x + Math.sin(angle) * up, y - Math.cos(angle) * up, textStyle)
-    return { mark, low: centre - half, high: centre + half, boxes: [growBox(mark.box, style.air * 0.5)] }
+    const mark = textMark(text, x + Math.sin(angle) * lift, y - Math.cos(angle) * lift, textStyle)
+    const reach = under ? 0 : half
+    return { mark, low: centre - reach, high: centre + reach, boxes: [growBox(mark.box, style.air * 0.5)] }
   })
   return placer.placeFirst(candidates)
 }
@@ -83,6 +86,7 @@ function textCentres(half: number, length: number, tickSize: number, beyond: Dim
   if (2 * half + tickSize > length) {
     const ends = { start: -half - 2 * tickSize, end: length + half + 2 * tickSize }
     if (beyond === undefined) return [ends.end, ends.start]
+    if (beyond === 'under') return [length / 2]
     return beyond === 'neither' ? [] : [ends[beyond]]
   }
   const shares = [0.5, 0.43, 0.57, 0.36, 0.64, 0.29, 0.71, 0.22, 0.78]

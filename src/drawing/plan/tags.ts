@@ -5,7 +5,7 @@ import { growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
 import type { PlanStyle } from '#drawing/style.ts'
-import { CAP_HEIGHT, textMark, textWidth } from '#drawing/text.ts'
+import { CAP_HEIGHT, minusSign, textMark, textWidth } from '#drawing/text.ts'
 import { formatLength } from '#units/format.ts'
 
 /** Where a tag could stand: its circle, and which side its words are on. */
@@ -35,7 +35,7 @@ export function tagMarks(context: PlanContext, walls: readonly WallLine[]): Mark
 
 /** What stands beside a tag: depth taken and rating, in one or two lines. */
 export function tagLines(surface: SurfaceResult, units: PlanContext['units']): [string, string] {
-  const depth = surface.netDepthMm === 0 ? 'as it stands' : formatLength(surface.netDepthMm, units)
+  const depth = surface.netDepthMm === 0 ? 'as it stands' : minusSign(formatLength(surface.netDepthMm, units))
   const { rating } = surface
   if (rating === null) return [depth, 'not rated']
   return [depth, `STC ${rating.stc}, likely ${rating.likely[0]}–${rating.likely[1]}`]
@@ -50,7 +50,6 @@ function* candidates(context: PlanContext, wall: WallLine): Generator<TagPlace> 
     yield* alongWall(context, wall, face + away, lines)
     yield* alongWall(context, wall, face + away * 2.2, lines)
   }
-  yield* alongWall(context, wall, face + away * 3.4, [])
   for (const rows of [0.45, 0.7, 1.1, 1.6]) yield* alongWall(context, wall, -style.firstRow * rows, [])
 }
 

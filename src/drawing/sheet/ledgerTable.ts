@@ -1,7 +1,7 @@
 import type { Ledger } from '#analysis/results.ts'
 import type { Mark } from '#drawing/model.ts'
 import { rule, type Table } from '#drawing/sheet/schedule.ts'
-import { LINE_HEIGHT, textMark } from '#drawing/text.ts'
+import { LINE_HEIGHT, minusSign, textMark } from '#drawing/text.ts'
 import { formatArea, formatLength, formatMass, formatPercent, formatSurfaceMass, formatVolume } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
@@ -62,7 +62,8 @@ function detailLines(ledger: Ledger, units: LengthUnit): Line[] {
   const row = (label: string, after: string): Line => ({ label, before: '', after, main: false })
   const area = (label: string, value: number): Line[] =>
     Math.abs(value) < 5e-4 ? [] : [row(label, formatArea(value, units))]
-  const height = (label: string, value: number): Line[] => (value === 0 ? [] : [row(label, formatLength(value, units))])
+  const height = (label: string, value: number): Line[] =>
+    value === 0 ? [] : [row(label, minusSign(formatLength(value, units)))]
   const size = `${formatLength(clearSizeMm.width, units)} × ${formatLength(clearSizeMm.length, units)}`
   return [
     row(ledger.parts > 1 ? 'Clear size of the largest part' : 'Clear size', size),

@@ -1,7 +1,7 @@
 import type { SurfaceResult } from '#analysis/results.ts'
 import { AS_IS } from '#assemblies/assembly.ts'
 import type { Mark } from '#drawing/model.ts'
-import { LINE_HEIGHT, textMark, textWidth, wrapText } from '#drawing/text.ts'
+import { LINE_HEIGHT, minusSign, textMark, textWidth, wrapText } from '#drawing/text.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
@@ -85,8 +85,8 @@ function entriesOf(surfaces: readonly SurfaceResult[], units: LengthUnit): Entry
   for (const surface of surfaces) {
     const built = builtText(surface)
     const cells = [
-      formatLength(surface.depthFromFaceMm, units),
-      formatLength(surface.depthFromStructureMm, units),
+      minusSign(formatLength(surface.depthFromFaceMm, units)),
+      minusSign(formatLength(surface.depthFromStructureMm, units)),
       ...ratingCells(surface),
     ]
     const key = [surface.kind, built, ...cells].join('\n')
@@ -106,11 +106,7 @@ function builtText({ assembly, assemblyName, removeLining, hasLining }: SurfaceR
 function ratingCells({ rating }: SurfaceResult): [string, string] {
   if (rating === null) return ['not rated', 'not rated']
   const stc = `${rating.stc}, likely ${rating.likely[0]}–${rating.likely[1]}`
-  return [stc, `${rating.rw} (${signed(rating.c)}; ${signed(rating.ctr)})`]
-}
-
-function signed(value: number): string {
-  return value < 0 ? `−${Math.abs(value)}` : String(value)
+  return [stc, `${rating.rw} (${minusSign(String(rating.c))}; ${minusSign(String(rating.ctr))})`]
 }
 
 /** Wall 1, Wall 2, Wall 3 and the floor: Walls 1–3, Floor. */
