@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url'
 import { Resvg } from '@resvg/resvg-js'
+import { missingCharacters } from '#drawing/text.ts'
 
 /** The built command line and its sources both stand two folders below the project. */
 const FONTS = ['OpenSans-Regular.ttf', 'OpenSans-SemiBold.ttf'].map((name) =>
@@ -16,7 +17,13 @@ export function svgToPng(svg: string, widthMm: number, pixelsPerCssPixel: number
   const image = new Resvg(svg, {
     background: '#ffffff',
     fitTo: { mode: 'width', value: width },
-    font: { fontFiles: FONTS, loadSystemFonts: false, defaultFontFamily: 'Open Sans' },
+    font: { fontFiles: FONTS, loadSystemFonts: needsOtherFonts(svg), defaultFontFamily: 'Open Sans' },
   })
   return image.render().asPng()
+}
+
+/** True where a name or note is written in letters the bundled font lacks; only then does the machine's own font matter. */
+function needsOtherFonts(svg: string): boolean {
+  const words = svg.replace(/<style[\s\S]*?<\/style>/g, '').replace(/<[^>]+>/g, '')
+  return missingCharacters(words.replace(/\s/g, ' ')).length > 0
 }

@@ -8,7 +8,7 @@ const ROOT = new URL('../../', import.meta.url).pathname
 const MADE_FROM = ['src', 'samples', 'public', 'index.html', 'vite.config.ts', 'package-lock.json']
 
 /** Builds the page before the browser tests, unless the built one is newer than everything it is made from. */
-export default function buildPage(): void {
+export function setup(): void {
   const built = join(APP_FOLDER, 'index.html')
   const newest = Math.max(...MADE_FROM.map((path) => newestIn(join(ROOT, path))))
   if (existsSync(built) && statSync(built).mtimeMs >= newest) return

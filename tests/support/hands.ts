@@ -8,8 +8,10 @@ export interface Hands {
   readonly plan: Locator
   readonly ledger: Locator
   readonly bench: Locator
-  /** Presses a button by its words. */
-  press(name: string | RegExp): Promise<void>
+  /** The plan's place: its verbs, the drawing, the sentence under it. */
+  readonly planPlace: Locator
+  /** Presses a button by its words, anywhere or in one place of the page. */
+  press(name: string | RegExp, within?: Locator): Promise<void>
   /** Types into the field with this label. */
   fill(label: string | RegExp, text: string): Promise<void>
   /** Clicks a place on the plan, in shares of its width and height. */
@@ -47,7 +49,9 @@ function handsOn(page: Page, complaints: string[], plan: Locator): Hands {
     plan,
     ledger: page.getByRole('complementary', { name: 'Ledger' }),
     bench: page.getByRole('region', { name: 'Bench' }),
-    press: (name) => page.getByRole('button', { name, exact: typeof name === 'string' }).click(),
+    planPlace: page.getByRole('main'),
+    press: (name, within = page.locator('body')) =>
+      within.getByRole('button', { name, exact: typeof name === 'string' }).click(),
     fill: async (label, text) => {
       await page.getByLabel(label, { exact: typeof label === 'string' }).fill(text)
     },

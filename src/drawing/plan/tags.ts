@@ -62,8 +62,9 @@ function onTheWall(context: PlanContext, wall: WallLine): TagPlace | undefined {
 function wordings({ units, show }: PlanContext, { result }: WallLine): (readonly string[])[] {
   if (result === null || show?.ratings === false) return [[]]
   const [depth, rating] = tagLines(result, units)
-  const brief = result.rating ? `${depth} · STC ${result.rating.stc}` : depth
-  return [[depth, rating], [brief], [depth], []]
+  // Shorter, but never a rating without its range.
+  const brief = rating.replace(/, likely (.*)$/, ' ($1)')
+  return [[depth, rating], [depth, brief], [depth], []]
 }
 
 function* alongWall(context: PlanContext, wall: WallLine, t: number, lines: readonly string[]): Generator<TagPlace> {
