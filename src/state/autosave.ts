@@ -29,6 +29,8 @@ const SAME_VERSION_MS = 60_000
 export interface AutosaveInput {
   readonly now: () => Date
   readonly write: (project: Project) => string
+  /** Whether a version could be opened again. */
+  readonly read: (text: string) => Result<unknown, { readonly message: string }>
 }
 
 export interface Autosave {
@@ -53,7 +55,10 @@ export function createAutosave(input: AutosaveInput): Autosave {
   const save = async (project: Project): Promise<void> => {
     try {
       const at = input.now()
-      const key = await writeVersion(await database(), { savedAt: at.getTime(), text: input.write(project) })
+      const text = input.write(project)
+      const read = input.read(text)
+      if (!read.ok) throw new Error(read.error.message)
+      const key = await writeVersion(await database(), { savedAt: at.getTime(), text })
       current = await settle(await database(), current, key, at.getTime())
       if (pending === null) store.setState({ kind: 'saved', at }, true)
     } catch (cause) {

@@ -9,6 +9,7 @@ import { type Session, SessionContext, useDocument, useView } from '#ui/session.
 import { type Shell, ShellContext } from '#ui/shell.ts'
 import { useFileDrop } from '#ui/useFileDrop.ts'
 import { usePageKeys } from '#ui/usePageKeys.ts'
+import { CAUTION_LINE } from '#ui/words.ts'
 
 interface Props {
   readonly session: Session
@@ -45,6 +46,7 @@ function Page() {
           <Bench />
         </div>
       )}
+      <p className="page-caution quiet">{CAUTION_LINE}</p>
     </div>
   )
 }

@@ -122,7 +122,7 @@ export function keyName(spec: string, isMac: boolean): string {
   if (spec === '+') return spec
   return spec
     .split('+')
-    .filter((part) => !part.endsWith('?'))
+    .filter((part) => part === '?' || !part.endsWith('?'))
     .map((part) => (part === 'Mod' ? (isMac ? 'Cmd' : 'Ctrl') : (KEY_WORDS[part] ?? part)))
     .join(' ')
 }

@@ -20,8 +20,9 @@ export interface Started {
 /** Opens on the last project kept on this machine; on a first visit, on the garage sample. */
 export async function startSession(): Promise<Started> {
   const catalogue = builtInCatalogue()
-  const autosave = createAutosave({ now: () => new Date(), write: writeProject })
-  const found = newestReadable(await autosave.versions(), (text) => readProject(text, catalogue))
+  const read = (text: string) => readProject(text, catalogue)
+  const autosave = createAutosave({ now: () => new Date(), write: writeProject, read })
+  const found = newestReadable(await autosave.versions(), read)
   const project = 'value' in found ? found.value.project : sampleProject()
   const document = createDocumentStore(project)
   const view = createViewStore(placesOf(project))

@@ -15,7 +15,7 @@ export function usePageKeys(): void {
     const handlers = pageHandlers(session, shell)
     const listen = (event: KeyboardEvent) => {
       const { target } = event
-      if (!isTextField(target)) runShortcut(event, ['anywhere'], handlers)
+      if (!isTextField(target) || event.key === 'Escape') runShortcut(event, ['anywhere'], handlers)
       else if (event.ctrlKey || event.metaKey) {
         // A half-typed text has its own undo; one that was carried out belongs to the document.
         runShortcut(event, ['anywhere'], typed.has(target) ? { save: handlers.save } : handlers)

@@ -15,8 +15,17 @@ export function cornerLabel(room: Room, cornerId: string): string {
 }
 
 /** What a press will do where the pointer is, with the Select tool. */
-export function selectHint(room: Room, target: Target | null, selected: readonly string[]): string {
-  if (target === null) return restingHint(selected.length > 0)
+export function selectHint(
+  room: Room,
+  target: Target | null,
+  selected: readonly string[],
+  cornerId: string | null,
+): string {
+  if (target === null) {
+    return cornerId === null
+      ? restingHint(selected.length > 0)
+      : 'Arrow keys move the corner 10 mm, with Shift 100, with Alt 1. Enter goes back to its wall.'
+  }
   switch (target.kind) {
     case 'corner':
       return `Drag: move ${cornerLabel(room, target.id)}. Hold Alt to release right angles and the grid.`

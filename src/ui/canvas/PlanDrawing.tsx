@@ -9,7 +9,7 @@ import type { Palette } from '#drawing/palette.ts'
 import { planMarks } from '#drawing/plan.ts'
 import { SCREEN_STYLE } from '#drawing/style.ts'
 import { paintMarks } from '#ui/canvas/paintMarks.ts'
-import type { Size } from '#ui/canvas/usePlanFrame.ts'
+import { ROOM_FOR_SCALE_BAR, type Size } from '#ui/canvas/usePlanFrame.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 export interface PlanPicture {
@@ -26,11 +26,33 @@ export function usePlanMarks({ room, result, frame, size, units, selection }: Pl
   return useMemo(() => {
     if (size.width === 0 || room.corners.length < 3) return []
     const view = { x: 0, y: 0, width: size.width, height: size.height }
-    return planMarks({ room, result, frame, style: SCREEN_STYLE, units, selection, view, show: { grid: true } })
+    const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR }
+    return planMarks({ room, result, frame, style: SCREEN_STYLE, units, selection, view, show })
   }, [room, result, frame, size, units, selection])
 }
 
+/** The drafting grid behind it. */
+export function useGridMarks({ room, frame, size, units }: PlanPicture): readonly Mark[] {
+  return useMemo(() => {
+    const view = { x: 0, y: 0, width: size.width, height: size.height }
+    const empty: Room = { ...room, corners: [], walls: [], openings: [], obstacles: [], drops: [] }
+    return planMarks({ room: empty, result: null, frame, style: SCREEN_STYLE, units, view, show: GRID_ONLY })
+  }, [room, frame, size, units])
+}
+
+const GRID_ONLY = {
+  grid: true,
+  tags: false,
+  openings: false,
+  dimensions: false,
+  clearDimensions: false,
+  roomLabel: false,
+  scaleBar: false,
+}
+
 interface Props {
+  readonly grid: readonly Mark[]
+
   readonly marks: readonly Mark[]
   readonly palette: Palette
   /** Faint while a new outline is drawn over it. */
@@ -38,10 +60,12 @@ interface Props {
 }
 
 /** The whole passive drawing as one shape: nothing in it is touched, everything is hit in millimetres elsewhere. */
-export const PlanDrawing = memo(function PlanDrawing({ marks, palette, opacity }: Props) {
+export const PlanDrawing = memo(function PlanDrawing({ grid, marks, palette, opacity }: Props) {
   const scene = useMemo(() => (context: Context) => paintMarks(context._context, marks, palette), [marks, palette])
+  const ground = useMemo(() => (context: Context) => paintMarks(context._context, grid, palette), [grid, palette])
   return (
     <Layer listening={false}>
+      <Shape sceneFunc={ground} perfectDrawEnabled={false} />
       <Shape sceneFunc={scene} opacity={opacity} perfectDrawEnabled={false} />
     </Layer>
   )

@@ -53,7 +53,7 @@ function Told({ notice, dismiss }: ToldProps) {
   return (
     <div className="told" data-kind={notice.kind}>
       <p>
-        {notice.kind === 'refused' && <span aria-hidden="true">▲ </span>}
+        {notice.kind === 'refused' && <span className="warn-sign" aria-hidden="true" />}
         {notice.text}
       </p>
       {notice.details.length > 0 && (

@@ -1,4 +1,5 @@
 import { deleteCorner, insertCorner } from '#state/commands/outline.ts'
+import { keepChoices } from '#ui/canvas/keepChoices.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { useRoom, useSession, useView } from '#ui/session.ts'
@@ -12,10 +13,6 @@ interface Props {
 /** What can be done on the plan, written out; at the far end the two surfaces that no wall line stands for. */
 export function PlanVerbs({ outline, view }: Props) {
   const tool = useView((state) => state.tool)
-  const begin = () => {
-    view.hold()
-    outline.begin()
-  }
   return (
     <div className="plan-verbs">
       <fieldset className="verbs">
@@ -23,7 +20,7 @@ export function PlanVerbs({ outline, view }: Props) {
         <button type="button" className="verb" aria-pressed={tool === 'select'} onClick={outline.leave}>
           Select
         </button>
-        <button type="button" className="verb" aria-pressed={tool === 'draw'} onClick={begin}>
+        <button type="button" className="verb" aria-pressed={tool === 'draw'} onClick={outline.begin}>
           Draw room
         </button>
         {tool === 'select' && <CornerVerbs />}
@@ -50,14 +47,22 @@ function CornerVerbs() {
   const length = wallId === undefined || surfaceIds.length > 1 ? null : wallLength(room, wallId)
   if (cornerId !== null) {
     return (
-      <button type="button" className="verb" onClick={() => document.run(deleteCorner(room.id, cornerId))}>
+      <button
+        type="button"
+        className="verb"
+        onClick={() => document.run(keepChoices(room.id, deleteCorner(room.id, cornerId)))}
+      >
         Delete corner
       </button>
     )
   }
   if (wallId === undefined || length === null) return null
   return (
-    <button type="button" className="verb" onClick={() => document.run(insertCorner(room.id, wallId, length / 2))}>
+    <button
+      type="button"
+      className="verb"
+      onClick={() => document.run(keepChoices(room.id, insertCorner(room.id, wallId, length / 2)))}
+    >
       Insert corner
     </button>
   )

@@ -6,7 +6,7 @@ import { PALETTES } from '#drawing/palette.ts'
 import { DrawEntry } from '#ui/canvas/DrawEntry.tsx'
 import { DrawOverlay } from '#ui/canvas/DrawOverlay.tsx'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
-import { PlanDrawing, usePlanMarks } from '#ui/canvas/PlanDrawing.tsx'
+import { PlanDrawing, useGridMarks, usePlanMarks } from '#ui/canvas/PlanDrawing.tsx'
 import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
 import { PlanVerbs } from '#ui/canvas/PlanVerbs.tsx'
 import { SelectOverlay } from '#ui/canvas/SelectOverlay.tsx'
@@ -48,6 +48,7 @@ export function PlanView() {
   const result = analysis.ok ? analysis.value : null
   const picture = { room, result, frame, size, units, selection }
   const marks = usePlanMarks(picture)
+  const grid = useGridMarks(picture)
   const handles = useHandles(room, selection, cornerId)
   const select = useSelectGestures(recorded, { frame, result, marks, handles })
   const drawing = useDrawGestures(frame, draw.newProject?.units ?? units, outline.close)
@@ -56,9 +57,9 @@ export function PlanView() {
 
   const hint = isDrawing
     ? drawHint(draw.points.length, drawing.pointer?.closes ?? false)
-    : (select.state.dragged ?? selectHint(room, select.state.hovered, selection))
+    : (select.state.dragged ?? selectHint(room, select.state.hovered, selection, cornerId))
   return (
-    <main className="plan">
+    <main className="plan" data-tool={isDrawing ? 'draw' : 'select'}>
       <PlanVerbs outline={outline} view={view} />
       {isDrawing && <DrawEntry outline={outline} view={view} />}
       <div
@@ -69,11 +70,13 @@ export function PlanView() {
         aria-describedby="plan-status"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan takes keys, listed under Keys
         tabIndex={0}
+        data-frame={`${frame.scale} ${frame.x} ${frame.y}`}
         data-cursor={isDrawing ? 'draw' : cursorOver(select.state.hovered, selection)}
         onKeyDown={keys}
       >
         <Stage width={size.width} height={size.height} listening={false}>
           <PlanDrawing
+            grid={grid}
             marks={isDrawing && draw.newProject ? NO_MARKS : marks}
             palette={palette}
             opacity={isDrawing ? 0.3 : 1}

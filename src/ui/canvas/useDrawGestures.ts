@@ -24,13 +24,14 @@ export function useDrawGestures(
 ): { readonly pointer: DrawPointer | null; readonly gestures: Gestures } {
   const { draw } = useShell()
   const points = useDraw((state) => state.points)
-  const [pointer, setPointer] = useState<DrawPointer | null>(null)
+  const [seen, setSeen] = useState<{ readonly pointer: DrawPointer; readonly after: readonly Point[] } | null>(null)
   const pointerOf = (press: Press) => nextCorner(points, press, frame, units)
   const nothing = () => undefined
   return {
-    pointer,
+    // Where the pointer stood before the last corner says nothing about the next one.
+    pointer: seen?.after === points ? seen.pointer : null,
     gestures: {
-      hover: (press) => setPointer(press && pointerOf(press)),
+      hover: (press) => setSeen(press && { pointer: pointerOf(press), after: points }),
       down: () => false,
       drag: nothing,
       drop: nothing,

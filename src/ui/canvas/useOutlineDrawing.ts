@@ -1,4 +1,5 @@
 import { drawOutline } from '#state/commands/outline.ts'
+import { keepChoices } from '#ui/canvas/keepChoices.ts'
 import { openProject } from '#ui/files.ts'
 import { useRoom, useSession } from '#ui/session.ts'
 import { requestFit, useShell } from '#ui/shell.ts'
@@ -31,7 +32,8 @@ export function useOutlineDrawing(): OutlineDrawing {
     close: () => {
       const { points, newProject } = shell.draw.store.getState()
       const target = newProject ?? session.document.store.getState().project
-      const command = drawOutline(newProject?.rooms[0]?.id ?? room.id, points)
+      const roomId = newProject?.rooms[0]?.id ?? room.id
+      const command = keepChoices(roomId, drawOutline(roomId, points))
       const outcome = command.apply(target)
       if (!outcome.ok) {
         shell.draw.refuse(outcome.error.message)

@@ -16,8 +16,6 @@ export interface PlanFrame {
   zoom(factor: number, about: Place): void
   /** Shows everything again, now and after every change. */
   fit(): void
-  /** Keeps the view as it is while something is drawn. */
-  hold(): void
   /** Shows these places, moving the view only if one is out of sight. */
   reveal(points: readonly Point[]): void
 }
@@ -26,15 +24,14 @@ export interface PlanFrame {
 const LEAST_SCALE = 0.004
 const LARGEST_SCALE = 4
 
+/** A plan less high than this shows its dimensions and no scale bar, px. */
+export const ROOM_FOR_SCALE_BAR = 360
+
 /** Free space round the room for two rows of dimensions and the scale bar. */
 function margins({ width, height }: Size) {
   const side = Math.max(52, Math.min(92, width * 0.12))
-  return {
-    left: side,
-    right: side,
-    top: Math.max(44, Math.min(70, height * 0.13)),
-    bottom: Math.min(92, height * 0.18),
-  }
+  const bottom = height < ROOM_FOR_SCALE_BAR ? 68 : 88
+  return { left: side, right: side, top: Math.max(40, Math.min(70, height * 0.1)), bottom }
 }
 
 /** Where the plan lies on the screen: fitted to the room until a hand moves the paper. */
@@ -55,7 +52,6 @@ export function usePlanFrame(
       pan: (dx, dy) => put({ ...frame, x: frame.x + dx, y: frame.y + dy }),
       zoom: (factor, about) => put(zoomed(frame, factor, about)),
       fit: () => setMoved(null),
-      hold: () => put(frame),
       reveal: (wanted) => {
         const isSeen = wanted.map((point) => toTarget(frame, point)).every((place) => isWithin(place, size))
         if (!isSeen) put(fitted(boundsOf(wanted), size))

@@ -30,7 +30,8 @@ function AutosaveLine() {
     case 'failed':
       return (
         <span className="autosave autosave-failed" role="alert" title={state.reason}>
-          <span aria-hidden="true">▲ </span>not saved on this machine:{' '}
+          <span className="warn-sign" aria-hidden="true" />
+          not saved on this machine:{' '}
           <button type="button" className="verb" onClick={() => saveFile(session.document.store.getState().project)}>
             download a copy
           </button>
@@ -47,7 +48,7 @@ function clockTime(at: Date): string {
 }
 
 const THEME_WORDS: Readonly<Record<ThemeChoice, string>> = {
-  auto: 'as the system',
+  auto: 'light or dark',
   light: 'light',
   dark: 'dark',
 }
@@ -58,7 +59,9 @@ function ThemeSelect() {
   const choice = useStore(theme.store, (state) => state.choice)
   return (
     <span className="theme-choice">
-      <label htmlFor={id}>Theme</label>
+      <label htmlFor={id} className="visually-hidden">
+        Theme
+      </label>
       <select
         id={id}
         value={choice}

@@ -10,28 +10,34 @@ export function SchemeRow() {
   const shown = useScheme()
   const add = useAddScheme()
   return (
-    <fieldset className="schemes">
+    <fieldset className="scheme-row">
       <legend className="visually-hidden">Schemes</legend>
-      {schemes.map((scheme) => (
-        <button
-          key={scheme.id}
-          type="button"
-          className="scheme"
-          aria-pressed={scheme.id === shown.id}
-          title={scheme.id === proposal ? `${scheme.name}: put forward to the client` : scheme.name}
-          onClick={() => view.setState({ schemeId: scheme.id })}
-        >
-          <span className="scheme-name">{scheme.name}</span>
-          {scheme.id === proposal && <span className="scheme-mark"> (put forward)</span>}
-        </button>
-      ))}
-      <button type="button" className="scheme" onClick={add}>
+      <div className="schemes">
+        {schemes.map((scheme) => (
+          <button
+            key={scheme.id}
+            type="button"
+            className="scheme"
+            data-long={scheme.name.length > SHORT_NAME}
+            aria-pressed={scheme.id === shown.id}
+            title={scheme.id === proposal ? `${scheme.name}: put forward to the client` : scheme.name}
+            onClick={() => view.setState({ schemeId: scheme.id })}
+          >
+            {scheme.name}
+            {scheme.id === proposal && <span className="scheme-mark"> · put forward</span>}
+          </button>
+        ))}
+      </div>
+      <button type="button" className="verb" onClick={add}>
         + scheme
       </button>
       <DrawerVerb drawer="scheme">Rename or delete</DrawerVerb>
     </fieldset>
   )
 }
+
+/** Names no longer than this are always shown whole. */
+const SHORT_NAME = 12
 
 /** Adds a copy of the scheme shown and shows it. */
 function useAddScheme(): () => void {
