@@ -55,24 +55,38 @@ function equalDepthLine(one: WallStrip, other: WallStrip): Line | null {
   return { x: (-a * c) / (size * size), y: (-b * c) / (size * size), dx: -b / size, dy: a / size }
 }
 
-/** The stretch of a line inside a convex strip, from and to along it, or null. */
+/**
+ * The stretch of a line inside a strip, from and to along it, or null. It runs between the sides the line crosses:
+ * rounding may turn a side of a few steps any way, so what lies beyond such a side says nothing.
+ */
 function stretchInside(line: Line, { xs, ys }: WallStrip): [number, number] | null {
   const n = xs.length
-  let from = -Infinity
-  let to = Infinity
+  let from = Infinity
+  let to = -Infinity
+  let asideBefore = aside(line, xs[n - 1]!, ys[n - 1]!)
+  let alongBefore = along(line, xs[n - 1]!, ys[n - 1]!)
   for (let k = 0; k < n; k++) {
-    const after = k + 1 === n ? 0 : k + 1
-    const ex = xs[after]! - xs[k]!
-    const ey = ys[after]! - ys[k]!
-    // Left of the side where start + t * rate >= 0.
-    const start = ex * (line.y - ys[k]!) - ey * (line.x - xs[k]!)
-    const rate = ex * line.dy - ey * line.dx
-    if (rate > 0) from = Math.max(from, -start / rate)
-    else if (rate < 0) to = Math.min(to, -start / rate)
-    else if (start < 0) return null
-    if (from >= to) return null
+    const asideHere = aside(line, xs[k]!, ys[k]!)
+    const alongHere = along(line, xs[k]!, ys[k]!)
+    if (asideBefore >= 0 !== asideHere >= 0) {
+      const at = alongBefore + ((alongHere - alongBefore) * asideBefore) / (asideBefore - asideHere)
+      from = Math.min(from, at)
+      to = Math.max(to, at)
+    }
+    asideBefore = asideHere
+    alongBefore = alongHere
   }
-  return [from, to]
+  return from < to ? [from, to] : null
+}
+
+/** How far a place lies left of a line. */
+function aside(line: Line, x: number, y: number): number {
+  return line.dx * (y - line.y) - line.dy * (x - line.x)
+}
+
+/** How far along a line a place lies. */
+function along(line: Line, x: number, y: number): number {
+  return line.dx * (x - line.x) + line.dy * (y - line.y)
 }
 
 /** An end of a cut line on the grid: a corner of either strip or the crossing of their faces if it is one, else beyond. */

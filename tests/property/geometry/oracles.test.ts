@@ -2,11 +2,13 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { STEPS_PER_MM } from '#geometry/grid.ts'
 import { type Inset, type InsetInput, insetRoom } from '#geometry/inset/insetRoom.ts'
+import type { Point } from '#geometry/polygon.ts'
 import { insetByCells } from '../../support/geometryCellGrid.ts'
 import { fuzzRuns, roomDraws } from '../../support/geometryFuzz.ts'
 import { insetByHalfPlanes } from '../../support/geometryHalfPlanes.ts'
-import { clearArea, perimeterOf } from '../../support/geometryMeasures.ts'
-import { randomRoom } from '../../support/geometryRooms.ts'
+import { clearArea, lengthOf, perimeterOf } from '../../support/geometryMeasures.ts'
+import { contains } from '../../support/geometryPoints.ts'
+import { randomFrom, randomRoom } from '../../support/geometryRooms.ts'
 
 const RIGHT_ANGLED = ['rectangle', 'L', 'T', 'U', 'stepped'] as const
 
@@ -48,8 +50,50 @@ test('convex rooms, unequal depths: what lies in front of every face line is the
       const inset = solved(room)
       const roundingRoom = perimeterOf(room.outline) / STEPS_PER_MM
       expect(Math.abs(clearArea(inset) - expected.clearMm2)).toBeLessThan(roundingRoom)
+      // Mitres run from corner to corner, so each strip is a trapezoid between its wall and its face.
+      inset.walls.forEach(({ areaMm2, clearLengthMm }, wall) => {
+        const { outline, depthsMm } = room
+        const length = lengthOf({ from: outline[wall]!, to: outline[(wall + 1) % outline.length]! })
+        const trapezoid = (depthsMm[wall]! * (length + expected.faces[wall]!)) / 2
+        expect(Math.abs(areaMm2 - trapezoid), `strip of wall ${wall}`).toBeLessThan(2 * roundingRoom)
+        // At a flat corner a face's end moves by many times a rounded step.
+        const flatness = family === 'rectangle' ? 0.02 : 3
+        expect(Math.abs(clearLengthMm - expected.faces[wall]!), `face of wall ${wall}`).toBeLessThan(flatness)
+      })
     }),
     fuzzRuns(1000),
   )
   expect(compared).toBeGreaterThan(700)
+})
+
+test('rectangles: each place of a strip belongs to the wall whose lining it lies least deep in', () => {
+  let compared = 0
+  fc.assert(
+    fc.property(roomDraws(['rectangle']), ({ family, seed }) => {
+      const drawn = randomRoom(family, seed, { rotated: true })
+      const { outline } = drawn
+      // Thick enough for opposite strips to meet in some rooms: they share in proportion to their depths.
+      const depthsMm = drawn.depthsMm.map((depth) => depth * 4)
+      const inset = solved({ outline, depthsMm, obstacles: [] })
+      const random = randomFrom(seed)
+      const [o, p, , q] = outline as [Point, Point, Point, Point]
+      for (let k = 0; k < 20; k++) {
+        const [s, t] = [random(), random()]
+        const place: Point = [
+          o[0] + s * (p[0] - o[0]) + t * (q[0] - o[0]),
+          o[1] + s * (p[1] - o[1]) + t * (q[1] - o[1]),
+        ]
+        const [width, height] = [lengthOf({ from: o, to: p }), lengthOf({ from: o, to: q })]
+        const away = [t * height, (1 - s) * width, (1 - t) * height, s * width]
+        const deep = away.map((distance, wall) => (depthsMm[wall]! > 0 ? distance / depthsMm[wall]! : Infinity))
+        const [least, second] = deep.toSorted((one, other) => one - other) as [number, number]
+        if (Math.abs(least - 1) < 1e-3 || second - least < 1e-3) continue
+        compared++
+        const owners = inset.strips.filter((strip) => contains(strip.outline, place)).map((strip) => strip.wall)
+        expect(owners).toEqual(least < 1 ? [deep.indexOf(least)] : [])
+      }
+    }),
+    fuzzRuns(200),
+  )
+  expect(compared).toBeGreaterThan(3000)
 })
