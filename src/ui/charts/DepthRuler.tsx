@@ -113,13 +113,15 @@ function Mark({ mark, ruler, focusMark }: MarkProps) {
   const entry = chosen !== null && marks.some(({ id }) => id === chosen) ? chosen : marks[0]?.id
   const press = (event: KeyboardEvent) => {
     if (event.key === 'Enter' || event.key === ' ') onChoose(mark.id)
-    else if (event.key === 'Escape') onLeave()
+    else if (event.key === 'Escape' && pointed !== null) onLeave()
     else {
       const next = neighbour(marks, mark.id, event.key)
       if (next === null) return
       focusMark(next)
     }
+    // The page's own keys (Escape lets the selection go) must not answer as well.
     event.preventDefault()
+    event.stopPropagation()
   }
   const state = [isChosen && 'is-chosen', mark.id === pointed && 'is-pointed', mark.doubtful && 'is-doubtful']
   return (

@@ -72,6 +72,11 @@ export function TradeOff({ marks, units }: Props) {
   )
 }
 
+/** B2 of "B2 clips, low-profile ceiling": the table beside the chart says the rest. */
+function shortSign(name: string): string {
+  return /^[A-Z]\d?(?= )/.exec(name)?.[0] ?? name
+}
+
 function pointOf(mark: TradeMark, units: LengthUnit): readonly Point[] {
   const lowest = mark.result.surfaces.find(({ id }) => id === mark.result.lowestRated?.surfaceId)
   const rating = lowest?.rating
@@ -130,7 +135,7 @@ function TradeLabels({ points, x, y }: Scales & { readonly points: readonly Poin
   const labels = placeLabels(
     points.map((point) => ({
       id: String(point.mark.index),
-      text: point.mark.name,
+      text: shortSign(point.mark.name),
       x: x(point.depth),
       y: y(point.quiet),
       radius: 7,

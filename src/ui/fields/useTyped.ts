@@ -61,8 +61,11 @@ export function useTyped<Value>(input: TypedInput<Value>): Typed<Value> {
     leave: commit,
     press: (event) => {
       if (event.key === 'Enter') commit()
-      else if (event.key === 'Escape') restore()
-      else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') stepBy(event)
+      else if (event.key === 'Escape' && draft !== null) {
+        // One press takes back what was typed; only the next one lets the selection go.
+        event.stopPropagation()
+        restore()
+      } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') stepBy(event)
     },
   }
 }

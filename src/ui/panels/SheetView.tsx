@@ -41,7 +41,8 @@ export function SheetView() {
   return (
     <section aria-label="Sheet" className="sheet-view">
       <SheetBar {...{ paper, setPaper, turn, setTurn, drawing }} />
-      <div className="sheet-desk">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
+      <section className="sheet-desk" aria-label="The sheet on paper" tabIndex={0}>
         {!analysis.ok && (
           <p className="ledger-refusal" role="alert">
             ▲ There is no sheet to hand over: {analysis.error.message}
@@ -55,7 +56,7 @@ export function SheetView() {
             <p className="visually-hidden">{textSummary(name, [result], units)}</p>
           </div>
         )}
-      </div>
+      </section>
     </section>
   )
 }

@@ -3,7 +3,8 @@ import type { SurfaceResult } from '#analysis/results.ts'
 import type { Room, SurfaceFacts } from '#analysis/room.ts'
 import { describeSurface } from '#analysis/surfaces.ts'
 import { AS_IS, type Assembly, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
-import { assembliesFor } from '#assemblies/catalogue.ts'
+import { assembliesFor, isBuildable } from '#assemblies/catalogue.ts'
+import { layersDepth } from '#assemblies/layer.ts'
 import type { Decibels, Millimetres } from '#units/quantity.ts'
 
 /** What a surface could be: one assembly, or as it stands. */
@@ -43,11 +44,20 @@ export function benchSurfaces(room: Room): readonly BenchSurface[] {
 
 /** Assemblies that can be built against every one of these surfaces, least depth first. */
 export function sharedAssemblies(surfaces: readonly BenchSurface[], catalogue: Catalogue): readonly Assembly[] {
-  const [first, ...others] = surfaces.map(({ facts, kind }) => {
+  const stands = surfaces.flatMap(({ facts, kind }) => {
     const structure = catalogue.existing.get(facts.existing)?.structure
-    return structure === undefined ? [] : assembliesFor(kind, structure, catalogue)
+    return structure === undefined ? [] : [{ kind, structure }]
   })
-  return (first ?? []).filter((assembly) => others.every((list) => list.some(({ id }) => id === assembly.id)))
+  const listed = new Map(
+    stands.flatMap(({ kind, structure }) =>
+      assembliesFor(kind, structure, catalogue).map((assembly) => [assembly.id, assembly] as const),
+    ),
+  )
+  return [...listed.values()]
+    .filter((assembly) =>
+      stands.every(({ kind, structure }) => assembly.surface === kind && isBuildable(assembly, structure)),
+    )
+    .sort((a, b) => layersDepth(a.layers) - layersDepth(b.layers))
 }
 
 const remembered = new WeakMap<SurfaceFacts, Map<string, Candidate['described']>>()

@@ -102,10 +102,8 @@ export function Cautions({ cautions }: { readonly cautions: readonly Caution[] }
   const safety = cautions.filter(({ kind }) => kind === 'life-safety')
   const checks = cautions.filter(({ kind }) => kind === 'check')
   return (
-    <section className="ledger-cautions" aria-labelledby="ledger-cautions">
-      <h3 id="ledger-cautions" className="ledger-name">
-        Cautions
-      </h3>
+    <div className="ledger-cautions">
+      <h3 className="ledger-name">Cautions</h3>
       {safety.length === 0 && checks.length === 0 && (
         <p className="ledger-from">Nothing is built yet, so there is nothing to caution about here.</p>
       )}
@@ -126,7 +124,7 @@ export function Cautions({ cautions }: { readonly cautions: readonly Caution[] }
           </ul>
         </details>
       )}
-    </section>
+    </div>
   )
 }
 

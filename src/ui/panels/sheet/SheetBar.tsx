@@ -66,7 +66,6 @@ export function SheetBar({ paper, setPaper, turn, setTurn, drawing }: Props) {
 }
 
 function SaveButtons({ drawing }: Pick<Props, 'drawing'>) {
-  const { view } = useSession()
   const project = useShownProject()
   const scheme = useScheme()
   const allResults = useAllResults()
@@ -103,9 +102,6 @@ function SaveButtons({ drawing }: Pick<Props, 'drawing'>) {
         </button>
         <button type="button" onClick={saveCsv}>
           Save ledger CSV
-        </button>
-        <button type="button" onClick={() => view.setState({ showsSheet: false })}>
-          Back to the plan
         </button>
       </div>
       <p className="sheet-said" role="status">

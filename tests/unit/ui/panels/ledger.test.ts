@@ -1,0 +1,52 @@
+import { createElement } from 'react'
+import { renderToStaticMarkup } from 'react-dom/server'
+import { describe, expect, test } from 'vitest'
+import { Ledger } from '#ui/panels/Ledger.tsx'
+import { projectResult } from '#ui/panels/ledger/useLedger.ts'
+import { type Session, SessionContext } from '#ui/session.ts'
+import { sampleProject, sessionOn } from './samples.ts'
+
+function ledgerText(session: Session): string {
+  const html = renderToStaticMarkup(createElement(SessionContext, { value: session }, createElement(Ledger)))
+  return html
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/&quot;/g, '"')
+    .replace(/&#x27;/g, "'")
+    .replace(/\s+/g, ' ')
+}
+
+describe('the ledger of the garage under B clips', () => {
+  const session = sessionOn(sampleProject('garage'), 'B clips')
+  const text = ledgerText(session)
+
+  test('says the floor kept in both units, what is lost and the share', () => {
+    expect(text).toContain('93.7 % 224.9 ft² 20.89 m² of 240.0 ft² · lost 15.1 ft²')
+  })
+
+  test('gives the lowest rated surface its range and says what is not in it', () => {
+    expect(text).toMatch(/STC \d+, likely \d+-\d+/)
+    expect(text).toContain('doors, windows, leaks, ventilation and flanking are not in this figure')
+    expect(text).toContain('no published value for this build-up')
+    expect(text.replaceAll(/STC \d+, likely/g, '')).not.toMatch(/STC \d/)
+  })
+
+  test('says of the floor on soil that it is not rated, never 0', () => {
+    expect(text).toContain('Floor not rated')
+    expect(text).not.toContain('STC 0')
+  })
+
+  test('tells every life-safety caution in full', () => {
+    const { roomId, schemeId } = session.view.getState()
+    const result = projectResult(session.results, session.document.store.getState().project, roomId, schemeId)
+    expect(result!.cautions.length).toBeGreaterThan(3)
+    for (const caution of result!.cautions) expect(text).toContain(caution.text)
+  })
+})
+
+test('a room without an outline is refused in words, without numbers', () => {
+  const project = sampleProject('garage')
+  const room = { ...project.rooms[0]!, corners: [], walls: [], openings: [] }
+  const text = ledgerText(sessionOn({ ...project, rooms: [room] }, 'B clips'))
+  expect(text).toContain('▲')
+  expect(text).not.toContain('Floor kept')
+})
