@@ -5,6 +5,8 @@ import type { Point } from '#geometry/polygon.ts'
 export interface CellAnswer {
   readonly clearMm2: number
   readonly cutSquare: boolean
+  /** Walls whose linings reach a place; null where a corner square shared by two strips covers it. */
+  readonly reachedBy: (place: Point) => number[] | null
 }
 
 interface Rect {
@@ -54,6 +56,7 @@ export function insetByCells({ outline, depthsMm }: InsetInput): CellAnswer {
     }
   }
   const lost = new Uint8Array(columns * rows)
+  const reached: Uint8Array[] = outline.map(() => new Uint8Array(columns * rows))
   let cutSquare = false
   for (let k = 0; k < n; k++) {
     const own = rects[k]!
@@ -62,7 +65,7 @@ export function insetByCells({ outline, depthsMm }: InsetInput): CellAnswer {
       const [x, y] = middle(at % columns, Math.floor(at / columns))
       return inside[at]! && own.some((rect) => x > rect.x0 && x < rect.x1 && y > rect.y0 && y < rect.y1)
     }
-    const seen = new Uint8Array(columns * rows)
+    const seen = reached[k]!
     const stack = cellsOnWall(outline, k, gx, gy).filter(within)
     for (let at = stack.pop(); at !== undefined; at = stack.pop()) {
       if (seen[at]) continue
@@ -93,7 +96,15 @@ export function insetByCells({ outline, depthsMm }: InsetInput): CellAnswer {
     const [c, r] = [at % columns, Math.floor(at / columns)]
     if (inside[at] && !lost[at]) clear += (gx[c + 1]! - gx[c]!) * (gy[r + 1]! - gy[r]!)
   }
-  return { clearMm2: clear, cutSquare }
+  const reachedBy = ([x, y]: Point): number[] | null => {
+    const isIn = (rect: Rect): boolean => x > rect.x0 && x < rect.x1 && y > rect.y0 && y < rect.y1
+    if (rects.some((own) => own.slice(1).some(isIn))) return null
+    const c = gx.findLastIndex((edge) => edge < x)
+    const r = gy.findLastIndex((edge) => edge < y)
+    const at = r * columns + c
+    return outline.map((_, k) => k).filter((k) => c >= 0 && r >= 0 && reached[k]![at] === 1)
+  }
+  return { clearMm2: clear, cutSquare, reachedBy }
 }
 
 /** The wall's own rectangle and the squares beyond its reflex corners; nothing for a bare wall. */

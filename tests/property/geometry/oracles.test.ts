@@ -97,3 +97,40 @@ test('rectangles: each place of a strip belongs to the wall whose lining it lies
   )
   expect(compared).toBeGreaterThan(3000)
 })
+
+test('right-angled rooms: of the linings that reach a place, the one it lies least deep in has it', () => {
+  let compared = 0
+  fc.assert(
+    fc.property(roomDraws(RIGHT_ANGLED), ({ family, seed }) => {
+      const room = randomRoom(family, seed, { lattice: 1 })
+      const { outline, depthsMm } = room
+      const cells = insetByCells(room)
+      if (cells.cutSquare) return
+      const inset = solved(room)
+      const random = randomFrom(seed)
+      const spread = (k: 0 | 1): number => {
+        const values = outline.map((point) => point[k])
+        return Math.min(...values) + random() * (Math.max(...values) - Math.min(...values))
+      }
+      for (let k = 0; k < 15; k++) {
+        const place: Point = [spread(0), spread(1)]
+        const reaching = contains(outline, place) ? cells.reachedBy(place) : null
+        if (!reaching) continue
+        const deep = reaching.map((wall) => {
+          const [ax, ay] = outline[wall]!
+          const [bx] = outline[(wall + 1) % outline.length]!
+          return { wall, depth: Math.abs(ax === bx ? place[0] - ax : place[1] - ay) / depthsMm[wall]! }
+        })
+        deep.sort((one, other) => one.depth - other.depth)
+        if (deep[0] && Math.abs(deep[0].depth - 1) < 1e-3) continue
+        if (deep[1] && deep[1].depth - deep[0]!.depth < 1e-3) continue
+        compared++
+        const isIn = (strip: Inset['strips'][number]): boolean =>
+          contains(strip.outline, place) && !strip.holes.some((hole) => contains(hole, place))
+        expect(inset.strips.filter(isIn).map((strip) => strip.wall)).toEqual(deep.slice(0, 1).map(({ wall }) => wall))
+      }
+    }),
+    fuzzRuns(400),
+  )
+  expect(compared).toBeGreaterThan(2000)
+})
