@@ -1,13 +1,11 @@
-import { type Grid, gridAround, STEPS_PER_MM } from '#geometry/grid.ts'
-import type { GridRoom } from '#geometry/inset/floorEdges.ts'
-import { counterClockwise, type GridRing, roundRing, type SourceWall, sourceWalls } from '#geometry/inset/gridRing.ts'
+import { gridAround, STEPS_PER_MM } from '#geometry/grid.ts'
+import { sourceWalls } from '#geometry/inset/gridRing.ts'
 import { layFloor } from '#geometry/inset/layFloor.ts'
-import { type MovedRing, moveOutward } from '#geometry/inset/moveOutward.ts'
+import { layRings } from '#geometry/inset/layRings.ts'
 import { overlayStrips } from '#geometry/inset/overlay.ts'
 import { readInset } from '#geometry/inset/readInset.ts'
 import type { Inset, InsetInput, InsetRefusal } from '#geometry/inset/types.ts'
-import { checkRing, validateInput } from '#geometry/inset/validate.ts'
-import type { Point } from '#geometry/polygon.ts'
+import { validateInput } from '#geometry/inset/validate.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 export type {
@@ -64,55 +62,4 @@ export function insetOnGrid(input: InsetInput, stepsPerMm: number): Result<Inset
   if (!overlay) return null
   const inset = readInset(overlay, { outlines, sources, room: room.value, grid })
   return inset.closureGridUnits2 === 0 ? ok(inset) : null
-}
-
-/** The rings on the grid, checked and moved, the floor on their left. */
-function layRings(
-  outlines: readonly (readonly Point[])[],
-  sources: readonly SourceWall[],
-  depths: readonly number[],
-  grid: Grid,
-): Result<GridRoom, InsetRefusal> {
-  const given: MovedRing[] = []
-  const moved: MovedRing[] = []
-  let firstWall = 0
-  for (const outline of outlines) {
-    const refusal = checkRing(outline, firstWall, grid)
-    if (refusal) return fail(refusal)
-    const ring = counterClockwise(roundRing(outline, firstWall, grid))
-    const facing = withDirections(firstWall === 0 ? ring : reversed(ring), sources)
-    const result = moveWhereNegative(facing, depths, grid)
-    if (!result.ok) return result
-    given.push(facing)
-    moved.push(result.value)
-    firstWall += outline.length
-  }
-  const [outline, ...obstacles] = given
-  const [movedOutline, ...movedObstacles] = moved
-  return ok({ outline: outline!, movedOutline: movedOutline!, obstacles, movedObstacles, depths })
-}
-
-function moveWhereNegative(ring: MovedRing, depths: readonly number[], grid: Grid): Result<MovedRing, InsetRefusal> {
-  const own = ring.walls.map((wall) => depths[wall]!)
-  return own.some((depth) => depth < 0) ? moveOutward(ring, ring.directions, own, grid) : ok(ring)
-}
-
-/** The same ring the other way round. */
-function reversed({ xs, ys, walls }: GridRing): GridRing {
-  const turned = walls.toReversed()
-  turned.push(turned.shift()!)
-  return { xs: xs.toReversed(), ys: ys.toReversed(), walls: turned }
-}
-
-/** Adds each edge's direction as the caller drew it, not as rounding turned it. */
-function withDirections(ring: GridRing, sources: readonly SourceWall[]): MovedRing {
-  const n = ring.xs.length
-  const directions = ring.walls.map((wall, k) => {
-    const { directionX, directionY } = sources[wall]!
-    const dx = ring.xs[(k + 1) % n]! - ring.xs[k]!
-    const dy = ring.ys[(k + 1) % n]! - ring.ys[k]!
-    const sign = dx * directionX + dy * directionY < 0 ? -1 : 1
-    return [sign * directionX, sign * directionY] as const
-  })
-  return { ...ring, directions, joins: ring.walls.map(() => false) }
 }

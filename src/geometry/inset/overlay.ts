@@ -1,3 +1,4 @@
+import { giveCrumbs } from '#geometry/inset/crumbs.ts'
 import { addCutLines } from '#geometry/inset/cutLines.ts'
 import type { Bounds, FloorEdge } from '#geometry/inset/floorEdges.ts'
 import { NOBODY, ownFaces } from '#geometry/inset/ownership.ts'
@@ -52,6 +53,7 @@ export function overlayStrips(floor: readonly FloorEdge[]): Overlay | null {
   if (!onFloor || !outline || !moved || !obstacles) return null
   const room = outline.map((winding, face) => Number(winding > 0 || moved[face]! > 0))
   const owner = ownFaces(arrangement, wallEdges(arrangement, floor), strips)
+  giveCrumbs(arrangement, onFloor, owner)
   const labels = onFloor.map((winding, face) => {
     if (winding <= 0) return UNLABELLED
     return owner[face] === NOBODY ? CLEAR : strips[owner[face]!]!.wall
