@@ -23,6 +23,8 @@ export interface RulerSize {
   readonly height: number
   /** Depth of the existing construction shown to the left of zero. */
   readonly existingMm: Millimetres
+  /** Depths that must find room although no rating marks them; absent: none. */
+  readonly unratedMm?: readonly Millimetres[] | undefined
 }
 
 export interface RulerLayout {
@@ -45,7 +47,7 @@ const LEFT = 70
 const RIGHT = 16
 const TOP = 12
 /** Above the highest whisker, so that the empty corner has room for its words. */
-const HEADROOM_DB = 5
+const HEADROOM = 24
 /** Room for the depths under the plot. */
 const BOTTOM = 26
 export const EMPTY_CORNER = 'more quiet for less depth: nothing here'
@@ -95,8 +97,9 @@ export function rulerLayout(
 }
 
 function depthScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<number, number> {
-  const deepest = Math.max(76.2, ...marks.map((mark) => mark.depthMm))
-  const least = Math.min(0, ...marks.map((mark) => mark.depthMm))
+  const depths = [...marks.map((mark) => mark.depthMm), ...(size.unratedMm ?? [])]
+  const deepest = Math.max(76.2, ...depths)
+  const least = Math.min(0, ...depths)
   const from = Math.min(least - 6, -size.existingMm)
   return scaleLinear()
     .domain([from, deepest * 1.08 + 6])
@@ -106,8 +109,10 @@ function depthScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<n
 function quietScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<number, number> {
   const low = Math.min(...marks.map((mark) => mark.low), 30)
   const high = Math.max(...marks.map((mark) => mark.high), 50)
+  const bottom = Math.floor(low / 5) * 5
+  const plotted = size.height - BOTTOM - TOP
   return scaleLinear()
-    .domain([Math.floor(low / 5) * 5, Math.ceil((high + HEADROOM_DB) / 5) * 5])
+    .domain([bottom, bottom + ((high - bottom) * plotted) / (plotted - HEADROOM)])
     .range([size.height - BOTTOM, TOP])
 }
 

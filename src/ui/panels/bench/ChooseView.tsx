@@ -3,6 +3,7 @@ import { layersDepth } from '#assemblies/layer.ts'
 import { DepthRuler } from '#ui/charts/DepthRuler.tsx'
 import { rulerLayout } from '#ui/charts/rulerLayout.ts'
 import { useFolded } from '#ui/charts/useFolded.ts'
+import { useRulerHeight } from '#ui/charts/useRulerHeight.ts'
 import { useWidth } from '#ui/charts/useWidth.ts'
 import { type Candidate, depthFrom, type Face, MEASURE_WORDS, type Measure } from '#ui/panels/bench/candidates.ts'
 import { rulerMarks, sentenceOf } from '#ui/panels/bench/rulerMarks.ts'
@@ -12,7 +13,6 @@ import { listOf, whyNotRated } from '#ui/panels/words.ts'
 import { useShownProject } from '#ui/session.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
-const RULER_HEIGHT = 166
 /** Deeper existing constructions are cut off at a break line: a roof space must not push the assemblies together. */
 const MOST_EXISTING_MM: Millimetres = 150
 
@@ -26,17 +26,23 @@ interface Props {
 export function ChooseView({ bench, measure, face }: Props) {
   const { units } = useShownProject()
   const [ref, width] = useWidth<HTMLDivElement>(900)
+  const folded = useFolded()
+  const height = useRulerHeight(ref, folded)
   const { candidates, present, pointed, chosenId, surfaces, first } = bench
   const existingMm = Math.min(MOST_EXISTING_MM, existingDepth(present, face))
   const marks = useMemo(() => rulerMarks(candidates, face, measure, units), [candidates, face, measure, units])
-  const wide = useMemo(
-    () => rulerLayout(marks, { width, height: RULER_HEIGHT, existingMm }, units, chosenId),
-    [marks, width, existingMm, units, chosenId],
+  const unratedMm = useMemo(
+    () =>
+      candidates.filter(({ described }) => described.rating === null).map((candidate) => depthFrom(candidate, face)),
+    [candidates, face],
   )
-  const folded = useFolded()
+  const wide = useMemo(
+    () => rulerLayout(marks, { width, height, existingMm, unratedMm }, units, chosenId),
+    [marks, width, height, existingMm, unratedMm, units, chosenId],
+  )
   const layout = useMemo(
-    () => (folded ? rulerLayout(marks, { width, height: RULER_HEIGHT, existingMm: 0 }, units, chosenId) : wide),
-    [folded, marks, width, units, chosenId, wide],
+    () => (folded ? rulerLayout(marks, { width, height, existingMm: 0 }, units, chosenId) : wide),
+    [folded, marks, width, height, units, chosenId, wide],
   )
   const shown = pointed ?? present
   const leftOfZero = { '--left-of-zero': `${Math.max(190, layout.x(0) - 24)}px` } as CSSProperties
@@ -45,8 +51,7 @@ export function ChooseView({ bench, measure, face }: Props) {
       {marks.length > 0 ? (
         <div className="ruler-place">
           <DepthRuler
-            {...{ marks, layout, width }}
-            height={RULER_HEIGHT}
+            {...{ marks, layout, width, height }}
             unit={units}
             measure={MEASURE_WORDS[measure]}
             label={`Assembly for ${listOf(surfaces.map(({ label }) => label))}, by depth`}
@@ -59,7 +64,7 @@ export function ChooseView({ bench, measure, face }: Props) {
         </div>
       ) : (
         <p className="bench-said ruler-place">
-          {whyNotRated(present.described)} Choose an assembly from the list above.
+          {whyNotRated(present.described)} It can be built on all the same: choose from the list above.
         </p>
       )}
       <div className="section-place">
@@ -68,6 +73,7 @@ export function ChooseView({ bench, measure, face }: Props) {
       <p className="bench-said choose-said" aria-live="polite" style={leftOfZero}>
         {sentenceOf(shown, face, units)}
         {surfaces.length > 1 && ` · figures are for ${first.label}`}
+        {candidates.length === 1 && '. These surfaces share no assembly: select walls alone, the ceiling or the floor.'}
         {pointed && pointed !== present && ' · press to build it'}
       </p>
     </div>

@@ -40,7 +40,7 @@ export function CornersAndWalls() {
 function WallTable() {
   const room = useRoom()
   const { units } = useShownProject()
-  const { view } = useSession()
+  const { document, view } = useSession()
   const run = useRun()
   return (
     <table className="figures">
@@ -81,7 +81,7 @@ function WallTable() {
               <button
                 type="button"
                 className="row-button"
-                onClick={() => run(insertCorner(room.id, wall.id, wallLength(room, wall.id) / 2))}
+                onClick={() => document.run(insertCorner(room.id, wall.id, wallLength(room, wall.id) / 2))}
               >
                 Insert corner<span className="visually-hidden"> in the middle of wall {index + 1}</span>
               </button>
@@ -96,7 +96,7 @@ function WallTable() {
 function CornerTable() {
   const room = useRoom()
   const { units } = useShownProject()
-  const { view } = useSession()
+  const { document, view } = useSession()
   const picked = useView((state) => state.cornerId)
   const run = useRun()
   return (
@@ -145,7 +145,7 @@ function CornerTable() {
                 type="button"
                 className="row-button"
                 disabled={room.corners.length <= 3}
-                onClick={() => run(deleteCorner(room.id, corner.id))}
+                onClick={() => document.run(deleteCorner(room.id, corner.id))}
               >
                 Delete<span className="visually-hidden"> corner {index + 1}</span>
               </button>

@@ -25,7 +25,7 @@ export function RoomBench() {
           {room.name}: <span className="bench-head-soft">{HEADS[view]}</span>
         </h2>
         <Tabs label="View of the bench" views={VIEWS} current={view} onChoose={setView} />
-        <SelectButtons />
+        <SelectButtons wallsOnly />
       </header>
       {view === 'surfaces' && <SurfaceTable />}
       {view === 'corners' && <CornersAndWalls />}

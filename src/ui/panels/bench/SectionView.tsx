@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
 import type { FarSide } from '#analysis/room.ts'
 import { layersDepth } from '#assemblies/layer.ts'
+import type { Mark } from '#drawing/model.ts'
 import { sectionMarks } from '#drawing/section.ts'
 import { SCREEN_STYLE } from '#drawing/style.ts'
 import { MarksSvg } from '#ui/charts/MarksSvg.tsx'
@@ -8,9 +9,10 @@ import type { RulerLayout } from '#ui/charts/rulerLayout.ts'
 import { type Candidate, depthFrom, type Face } from '#ui/panels/bench/candidates.ts'
 import { useShownProject } from '#ui/session.ts'
 
-const TOP = 17
-const CUT_HEIGHT = 36
-const HEIGHT = TOP + CUT_HEIGHT + 57
+const TOP = 16
+const CUT_HEIGHT = 32
+/** The cut, the word over it and the dimensions under it. */
+export const SECTION_HEIGHT = TOP + CUT_HEIGHT + 50
 
 /** One or two words at the far end of the section. */
 const FAR_WORDS: Readonly<Record<FarSide, string>> = {
@@ -54,16 +56,28 @@ export function SectionView({ candidate, layout, width, face, farSide }: Props) 
           room: 'room',
         },
         left,
-      }),
+      }).filter((mark) => !isWholeDepth(mark)),
     [layers, depthMm, x, units, farSide, face, left],
   )
   return (
-    <svg className="section-view" width={width} height={HEIGHT} viewBox={`0 0 ${width} ${HEIGHT}`} role="img">
+    <svg
+      className="section-view"
+      width={width}
+      height={SECTION_HEIGHT}
+      viewBox={`0 0 ${width} ${SECTION_HEIGHT}`}
+      role="img"
+    >
       <title>{`Section: ${candidate.name}`}</title>
       <MarksSvg marks={marks} />
       {isCutOff && <BreakLine x={left} />}
     </svg>
   )
+}
+
+/** The row for all layers together: the ruler above says that depth already, on the same inches. */
+function isWholeDepth(mark: Mark): boolean {
+  if (mark.role !== 'dimension') return false
+  return mark.kind === 'text' ? mark.colour === 'accent' : mark.kind === 'lines' && mark.stroke.colour === 'accent'
 }
 
 /** The drafting sign for what goes on beyond the drawing. */

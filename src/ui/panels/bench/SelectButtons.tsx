@@ -1,7 +1,12 @@
 import { useRoom, useSession } from '#ui/session.ts'
 
+interface Props {
+  /** Only what the rows of a table do not offer already. */
+  readonly wallsOnly?: boolean
+}
+
 /** Picks surfaces without the plan: all walls, the ceiling, the floor, or nothing. */
-export function SelectButtons() {
+export function SelectButtons({ wallsOnly = false }: Props) {
   const { view } = useSession()
   const room = useRoom()
   const select = (surfaceIds: readonly string[]) => view.setState({ surfaceIds, cornerId: null })
@@ -14,15 +19,19 @@ export function SelectButtons() {
       <button type="button" onClick={() => select(room.walls.map(({ id }) => id))}>
         All walls
       </button>
-      <button type="button" onClick={() => select([room.ceiling.id])}>
-        Ceiling
-      </button>
-      <button type="button" onClick={() => select([room.floor.id])}>
-        Floor
-      </button>
-      <button type="button" onClick={() => select([])}>
-        Whole room
-      </button>
+      {!wallsOnly && (
+        <>
+          <button type="button" onClick={() => select([room.ceiling.id])}>
+            Ceiling
+          </button>
+          <button type="button" onClick={() => select([room.floor.id])}>
+            Floor
+          </button>
+          <button type="button" onClick={() => select([])}>
+            Whole room
+          </button>
+        </>
+      )}
     </fieldset>
   )
 }

@@ -53,6 +53,10 @@ export function SurfaceTable() {
       </table>
       <p className="table-note">
         Ratings are of one surface alone, {NO_PUBLISHED}; {NOT_IN_FIGURE}.
+        {result?.surfaces.map((surface) => {
+          const why = whyNotRated(surface)
+          return why === null ? null : <span key={surface.id}> {why}</span>
+        })}
       </p>
     </div>
   )
@@ -68,7 +72,6 @@ function SurfaceRow({ surface, result }: RowProps) {
   const { units } = useShownProject()
   const room = useRoom()
   const { facts, kind, label } = surface
-  const why = result && whyNotRated(result)
   return (
     <tr>
       <th scope="row">
@@ -90,9 +93,7 @@ function SurfaceRow({ surface, result }: RowProps) {
       <td className="number">{result ? formatLength(result.depthFromFaceMm, units) : 'unknown'}</td>
       <td className="number">{result ? formatLength(result.depthFromStructureMm, units) : 'unknown'}</td>
       <td className="number">{result && kind === 'wall' ? formatArea(result.areaLostM2, units) : ''}</td>
-      <td className="number" title={why ?? undefined}>
-        {result ? stcWords(result.rating) : 'unknown'}
-      </td>
+      <td className="number">{result ? stcWords(result.rating) : 'unknown'}</td>
       <td className="number">{result?.rating ? rwWords(result.rating).replace('Rw ', '') : ''}</td>
     </tr>
   )

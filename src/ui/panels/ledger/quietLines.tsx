@@ -1,7 +1,16 @@
 import type { Caution, SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
-import { listOf, NO_PUBLISHED, NOT_IN_FIGURE, rwWords, signed, stcWords, whyNotRated } from '#ui/panels/words.ts'
+import {
+  capital,
+  listOf,
+  NO_PUBLISHED,
+  NOT_IN_FIGURE,
+  rwWords,
+  signed,
+  stcWords,
+  whyNotRated,
+} from '#ui/panels/words.ts'
 import { formatMass, formatSurfaceMass } from '#units/format.ts'
 
 /** The lowest rated surface: never a promise for the room, whose doors and ducts are not in it. */
@@ -42,16 +51,17 @@ export function QuietLine({ result, before, cause }: LineProps) {
 function SurfaceRow({ surface }: { readonly surface: SurfaceResult }) {
   const why = whyNotRated(surface)
   return (
-    <tr>
-      <th scope="row">
-        {surface.label}
-        <span className="detail-under">{surface.assemblyName}</span>
-      </th>
-      <td>
-        {surface.rating === null ? 'not rated' : stcWords(surface.rating)}
-        <span className="detail-under">{why ?? rwWords(surface.rating)}</span>
-      </td>
-    </tr>
+    <>
+      <tr>
+        <th scope="row">{surface.label}</th>
+        <td>{stcWords(surface.rating)}</td>
+      </tr>
+      <tr className="detail-under">
+        <td colSpan={2}>
+          {capital(surface.assemblyName)} · {why ?? rwWords(surface.rating)}
+        </td>
+      </tr>
+    </>
   )
 }
 

@@ -23,7 +23,9 @@ export function useLedger(): LedgerFacts {
   const project = useDocument((state) => state.project)
   const isPreview = useDocument((state) => state.preview !== null)
   const past = useDocument((state) => state.past)
-  const before = isPreview ? project : (past.at(-1)?.project ?? null)
+  const former = isPreview ? project : (past.at(-1)?.project ?? null)
+  // Another project opened over this one is no change to it.
+  const before = former?.name === project.name ? former : null
   const good = analysis.ok ? analysis.value : lastGood([...past].reverse().map((step) => step.project))
   return {
     result: good,
