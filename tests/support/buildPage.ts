@@ -14,6 +14,8 @@ export function setup(): void {
   if (existsSync(built) && statSync(built).mtimeMs >= newest) return
   const child = spawnSync('npx', ['--no-install', 'vite', 'build', '--logLevel', 'warn'], {
     cwd: ROOT,
+    // The test runner's own NODE_ENV would build React's development edition.
+    env: { ...process.env, NODE_ENV: 'production' },
     stdio: 'inherit',
     shell: process.platform === 'win32',
   })

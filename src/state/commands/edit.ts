@@ -1,9 +1,10 @@
 import type { Room, SurfaceFacts, Wall } from '#analysis/room.ts'
 import type { Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
+import { followWalls } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
-/** The project with one room changed; refuses an unknown room. */
+/** The project with one room changed, every scheme's choices following its walls; refuses an unknown room. */
 export function editRoom(
   project: Project,
   roomId: string,
@@ -15,7 +16,11 @@ export function editRoom(
   const changed = change(room)
   if (!changed.ok) return changed
   if (changed.value === room) return ok(project)
-  return ok({ ...project, rooms: project.rooms.with(index, changed.value) })
+  return ok({
+    ...project,
+    rooms: project.rooms.with(index, changed.value),
+    schemes: followWalls(project.schemes, room, changed.value),
+  })
 }
 
 /** All surfaces of a room that can carry an assembly. */

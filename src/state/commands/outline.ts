@@ -4,6 +4,7 @@ import { outlineArea } from '#geometry/outline.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Command, Refusal } from '#state/command.ts'
 import { editRoom, freeId } from '#state/commands/edit.ts'
+import { settleOpenings } from '#state/commands/openings.ts'
 import type { Millimetres } from '#units/quantity.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
@@ -145,10 +146,10 @@ export function setRoomHeight(roomId: string, heightMm: Millimetres): Command {
   }
 }
 
-/** A room whose outline has been looked at: refused, with a sentence, where it crosses itself or holds nothing. */
+/** A room whose outline has been looked at: refused, with a sentence, where it crosses itself or no longer holds its openings. */
 export function checked(room: Room): Result<Room, Refusal> {
   const refusal = validateOutline(room.corners.map((corner) => [corner.xMm, corner.yMm] as const))
-  return refusal ? fail({ code: refusal.code, message: refusal.message }) : ok(room)
+  return refusal ? fail({ code: refusal.code, message: refusal.message }) : settleOpenings(room)
 }
 
 /** A refusal where a typed size is not a positive number. */

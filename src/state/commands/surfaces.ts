@@ -1,6 +1,6 @@
 import type { Room, SurfaceFacts } from '#analysis/room.ts'
 import { type Choice, choiceFor, type Scheme } from '#analysis/scheme.ts'
-import { AS_IS, type Assembly } from '#assemblies/assembly.ts'
+import { AS_IS, type Assembly, type SurfaceKind } from '#assemblies/assembly.ts'
 import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
 import { editRoom } from '#state/commands/edit.ts'
@@ -51,8 +51,11 @@ function badSize(patch: FactsPatch): Refusal | null {
 export function assignAssembly(schemeId: string, surfaceIds: readonly string[], assembly: Assembly | null): Command {
   return {
     label: assembly ? `build ${assembly.shortName}` : 'leave as is',
-    apply: (project) =>
-      editChoices(project, schemeId, surfaceIds, (choice) => ({ ...choice, assembly: assembly?.id ?? AS_IS })),
+    apply: (project) => {
+      const refused = assembly && misplaced(project, surfaceIds, assembly)
+      if (refused) return fail(refused)
+      return editChoices(project, schemeId, surfaceIds, (choice) => ({ ...choice, assembly: assembly?.id ?? AS_IS }))
+    },
   }
 }
 
@@ -64,6 +67,24 @@ export function removeLining(schemeId: string, surfaceIds: readonly string[], re
   }
 }
 
+/** A refusal where an assembly for one kind of surface is built against another. */
+function misplaced(project: Project, surfaceIds: readonly string[], assembly: Assembly): Refusal | null {
+  const kinds = surfaceIds.map((id) => surfaceKind(project, id))
+  const wrong = kinds.find((kind) => kind !== null && kind !== assembly.surface)
+  if (!wrong) return null
+  const message = `"${assembly.name}" is for a ${assembly.surface}, not a ${wrong}; nothing was changed.`
+  return { code: 'wrong-surface', message }
+}
+
+function surfaceKind(project: Project, id: string): SurfaceKind | null {
+  for (const room of project.rooms) {
+    if (room.ceiling.id === id) return 'ceiling'
+    if (room.floor.id === id) return 'floor'
+    if (room.walls.some((wall) => wall.id === id)) return 'wall'
+  }
+  return null
+}
+
 function editChoices(
   project: Project,
   schemeId: string,
@@ -73,6 +94,9 @@ function editChoices(
   const index = project.schemes.findIndex((scheme) => scheme.id === schemeId)
   const scheme = project.schemes[index]
   if (!scheme) return fail({ code: 'no-scheme', message: `There is no scheme "${schemeId}" in this project.` })
+  const missing = surfaceIds.find((id) => surfaceKind(project, id) === null)
+  if (missing !== undefined)
+    return fail({ code: 'no-surface', message: `There is no surface "${missing}" in this project.` })
   const choices: Record<string, Choice> = { ...scheme.choices }
   for (const id of surfaceIds) choices[id] = change(choiceFor(scheme, id))
   const changed: Scheme = { ...scheme, choices }

@@ -1,5 +1,4 @@
 import { deleteCorner, insertCorner } from '#state/commands/outline.ts'
-import { keepChoices } from '#ui/canvas/keepChoices.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { useRoom, useSession, useView } from '#ui/session.ts'
@@ -47,22 +46,14 @@ function CornerVerbs() {
   const length = wallId === undefined || surfaceIds.length > 1 ? null : wallLength(room, wallId)
   if (cornerId !== null) {
     return (
-      <button
-        type="button"
-        className="verb"
-        onClick={() => document.run(keepChoices(room.id, deleteCorner(room.id, cornerId)))}
-      >
+      <button type="button" className="verb" onClick={() => document.run(deleteCorner(room.id, cornerId))}>
         Delete corner
       </button>
     )
   }
   if (wallId === undefined || length === null) return null
   return (
-    <button
-      type="button"
-      className="verb"
-      onClick={() => document.run(keepChoices(room.id, insertCorner(room.id, wallId, length / 2)))}
-    >
+    <button type="button" className="verb" onClick={() => document.run(insertCorner(room.id, wallId, length / 2))}>
       Insert corner
     </button>
   )

@@ -1,5 +1,4 @@
 import { drawOutline } from '#state/commands/outline.ts'
-import { keepChoices } from '#ui/canvas/keepChoices.ts'
 import { openProject } from '#ui/files.ts'
 import { useRoom, useSession } from '#ui/session.ts'
 import { requestFit, useShell } from '#ui/shell.ts'
@@ -33,7 +32,7 @@ export function useOutlineDrawing(): OutlineDrawing {
       const { points, newProject } = shell.draw.store.getState()
       const target = newProject ?? session.document.store.getState().project
       const roomId = newProject?.rooms[0]?.id ?? room.id
-      const command = keepChoices(roomId, drawOutline(roomId, points))
+      const command = drawOutline(roomId, points)
       const outcome = command.apply(target)
       if (!outcome.ok) {
         shell.draw.refuse(outcome.error.message)

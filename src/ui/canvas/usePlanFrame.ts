@@ -41,10 +41,11 @@ export function usePlanFrame(
   fitRequests: number,
 ): PlanFrame {
   const size = useSize(host)
+  const steady = useSteadySize(size)
   const [moved, setMoved] = useState<{ readonly frame: Frame; readonly fitRequests: number } | null>(null)
   return useMemo(() => {
     const manual = moved !== null && moved.fitRequests === fitRequests ? moved.frame : null
-    const frame = manual ?? fitted(boundsOf(points), size)
+    const frame = manual ?? fitted(boundsOf(points), steady)
     const put = (next: Frame) => setMoved({ frame: next, fitRequests })
     return {
       frame,
@@ -57,7 +58,7 @@ export function usePlanFrame(
         if (!isSeen) put(fitted(boundsOf(wanted), size))
       },
     }
-  }, [moved, fitRequests, points, size])
+  }, [moved, fitRequests, points, size, steady])
 }
 
 function useSize(host: RefObject<HTMLElement | null>): Size {
@@ -71,6 +72,18 @@ function useSize(host: RefObject<HTMLElement | null>): Size {
     observer.observe(element)
     return () => observer.disconnect()
   }, [host])
+  return size
+}
+
+/** Changes of the plan's size no larger than this leave the drawing where it lies, px. */
+const STEADY_PX = 48
+
+/** The size to fit to: a sentence below that grows by a line must not move the paper under the pointer. */
+function useSteadySize(size: Size): Size {
+  const [steady, setSteady] = useState(size)
+  const isFar = (a: number, b: number) => Math.abs(a - b) > STEADY_PX
+  if (!isFar(size.width, steady.width) && !isFar(size.height, steady.height)) return steady
+  setSteady(size)
   return size
 }
 

@@ -1,7 +1,6 @@
 import { type KeyboardEvent as ReactKeyboardEvent, useEffect } from 'react'
 import type { Room } from '#analysis/room.ts'
 import { deleteCorner, moveCorner } from '#state/commands/outline.ts'
-import { keepChoices } from '#ui/canvas/keepChoices.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { type Session, useSession, useView } from '#ui/session.ts'
@@ -45,9 +44,7 @@ function walkHandlers(session: Session, room: Room): ShortcutHandlers {
     'move-up': arrow(0, 1),
     'move-down': arrow(0, -1),
     'corner-or-wall': () => swapCornerAndWall(session, room),
-    ...(cornerId === null
-      ? {}
-      : { 'delete-corner': () => session.document.run(keepChoices(room.id, deleteCorner(room.id, cornerId))) }),
+    ...(cornerId === null ? {} : { 'delete-corner': () => session.document.run(deleteCorner(room.id, cornerId)) }),
   }
 }
 

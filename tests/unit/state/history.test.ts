@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { readProject } from '#project/read.ts'
+import { writeProject } from '#project/write.ts'
 import type { Command } from '#state/command.ts'
-import { moveCorner, setRoomHeight, startRectangle } from '#state/commands/outline.ts'
+import { deleteCorner, insertCorner, moveCorner, setRoomHeight, startRectangle } from '#state/commands/outline.ts'
 import { renameProject, setUnits } from '#state/commands/project.ts'
 import { copyScheme, deleteScheme, proposeScheme } from '#state/commands/schemes.ts'
 import { assignAssembly, describeSurfaces, removeLining } from '#state/commands/surfaces.ts'
@@ -28,6 +30,8 @@ const anyCommand: fc.Arbitrary<Command> = fc.oneof(
   fc.boolean().map((remove) => removeLining('scheme-1', ['wall-1'], remove)),
   fc.integer({ min: -5, max: 40 }).map((outOfTrueMm) => describeSurfaces('room-1', ['wall-1'], { outOfTrueMm })),
   fc.constant(startRectangle('room-1', 3000, 4000)),
+  fc.integer({ min: 0, max: 4000 }).map((along) => insertCorner('room-1', 'wall-1', along)),
+  fc.constantFrom('corner-1', 'corner-3', 'corner-5').map((id) => deleteCorner('room-1', id)),
 )
 
 describe('the document', () => {
@@ -42,6 +46,21 @@ describe('the document', () => {
         expect(store.store.getState().project).toBe(garage)
         for (let i = 0; i < steps; i += 1) store.redo()
         expect(store.store.getState().project).toBe(end)
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('can always be written and opened again, whatever was done to it', () => {
+    fc.assert(
+      fc.property(fc.array(anyCommand, { maxLength: 25 }), (commands) => {
+        const store = createDocumentStore(garage)
+        for (const command of commands) store.run(command)
+        const read = readProject(writeProject(store.store.getState().project), CATALOGUE)
+        expect(read.ok ? read.value : read.error.problems).toEqual({
+          project: store.store.getState().project,
+          warnings: [],
+        })
       }),
       { numRuns: 60 },
     )

@@ -1,32 +1,16 @@
 import type { Room } from '#analysis/room.ts'
 import type { Choice, Scheme } from '#analysis/scheme.ts'
-import type { Project } from '#project/project.ts'
-import type { Command } from '#state/command.ts'
-import { ok } from '#units/result.ts'
 
 /**
- * A command that changes which walls there are, with every scheme's choices brought along: a new wall takes the choice
- * of the wall it follows (one it was split from, or the former first wall of an outline drawn anew), and choices for
- * walls that are gone go with them.
+ * Schemes after a change of which walls there are: a new wall takes the choice of the wall it follows (one it was split
+ * from, or the former first wall of an outline drawn anew), and choices for walls that are gone go with them.
  */
-export function keepChoices(roomId: string, command: Command): Command {
-  return {
-    label: command.label,
-    apply: (project) => {
-      const outcome = command.apply(project)
-      return outcome.ok ? ok(withChoices(roomId, project, outcome.value)) : outcome
-    },
-  }
-}
-
-function withChoices(roomId: string, before: Project, after: Project): Project {
-  const former = before.rooms.find((room) => room.id === roomId)
-  const room = after.rooms.find((candidate) => candidate.id === roomId)
-  if (!former || !room || former === room) return after
+export function followWalls(schemes: readonly Scheme[], former: Room, room: Room): readonly Scheme[] {
   const follows = followedWalls(former, room)
   const gone = new Set(former.walls.map((wall) => wall.id))
   for (const wall of room.walls) gone.delete(wall.id)
-  return { ...after, schemes: after.schemes.map((scheme) => chosen(scheme, follows, gone)) }
+  if (follows.size === 0 && gone.size === 0) return schemes
+  return schemes.map((scheme) => chosen(scheme, follows, gone))
 }
 
 /** For every wall that is new: the former wall whose choice it takes. */
