@@ -56,7 +56,7 @@ export function openProject(session: Session, shell: Shell, project: Project, la
     showsSheet: false,
   })
   shell.draw.clear()
-  shell.state.setState({ drawer: null, notice: null })
+  shell.state.setState({ drawer: null, notice: null, showsProjectVerbs: false })
   requestFit(shell)
 }
 

@@ -20,6 +20,8 @@ export interface Notice {
 export interface ShellState {
   readonly drawer: Drawer | null
   readonly notice: Notice | null
+  /** On a narrow screen: the project's verbs are unfolded. */
+  readonly showsProjectVerbs: boolean
   /** The plan shows everything again when this number grows. */
   readonly fitRequests: number
 }
@@ -33,7 +35,7 @@ export interface Shell {
 }
 
 export function createShellStore() {
-  return createStore<ShellState>(() => ({ drawer: null, notice: null, fitRequests: 0 }))
+  return createStore<ShellState>(() => ({ drawer: null, notice: null, showsProjectVerbs: false, fitRequests: 0 }))
 }
 
 export function createShell(theme: Theme, autosave: Autosave): Shell {

@@ -11,6 +11,8 @@ import type { Session } from '#ui/session.ts'
 import type { Notice } from '#ui/shell.ts'
 import { invariant } from '#units/result.ts'
 
+type Places = Pick<ViewState, 'roomId' | 'schemeId'>
+
 export interface Started {
   readonly session: Session
   readonly autosave: Autosave
@@ -26,8 +28,14 @@ export async function startSession(): Promise<Started> {
   const project = 'value' in found ? found.value.project : sampleProject()
   const document = createDocumentStore(project)
   const view = createViewStore(placesOf(project))
+  const left = new WeakMap<Project, Places>()
   document.store.subscribe((state, before) => {
-    if (state.project !== before.project) keepViewOn(view, state.project)
+    if (state.project === before.project) return
+    const { roomId, schemeId } = view.getState()
+    left.set(before.project, { roomId, schemeId })
+    const places = left.get(state.project)
+    if (places && isAnother(before.project, state.project)) view.setState(places)
+    keepViewOn(view, state.project)
   })
   const session: Session = { document, view, catalogue, results: createResultsMemo(catalogue) }
   return { session, autosave, notice: noticeOf(found.refused, 'value' in found) }
@@ -40,11 +48,17 @@ function sampleProject(): Project {
 }
 
 /** Where a project just opened is looked at: its first room, under the scheme put forward. */
-export function placesOf(project: Project): Pick<ViewState, 'roomId' | 'schemeId'> {
+export function placesOf(project: Project): Places {
   return {
     roomId: project.rooms[0]?.id ?? '',
     schemeId: project.proposal ?? project.schemes[0]?.id ?? '',
   }
+}
+
+/** One project in place of another (opened, or an opening undone), not a change to it. */
+function isAnother(before: Project, after: Project): boolean {
+  const parts = new Set<unknown>([...before.rooms, ...before.schemes])
+  return ![...after.rooms, ...after.schemes].some((part) => parts.has(part))
 }
 
 /** A selection of things that are gone points at nothing: it is let go. */

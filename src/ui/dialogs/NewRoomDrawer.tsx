@@ -91,7 +91,7 @@ function useNewRoom(units: LengthUnit) {
       const project = projectWithoutOutline(units, sizes.height)
       if (!project.ok) return complain({ height: project.error.message })
       shell.draw.begin(project.value)
-      shell.state.setState({ drawer: null, notice: null })
+      shell.state.setState({ drawer: null, notice: null, showsProjectVerbs: false })
       session.view.setState({ tool: 'draw', surfaceIds: [], cornerId: null, showsSheet: false })
     },
   }

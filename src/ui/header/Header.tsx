@@ -1,4 +1,3 @@
-import { useState } from 'react'
 import { Drawers } from '#ui/dialogs/Drawers.tsx'
 import { FileVerbs } from '#ui/header/FileVerbs.tsx'
 import { ProjectName } from '#ui/header/ProjectName.tsx'
@@ -6,10 +5,12 @@ import { QuietPlace } from '#ui/header/QuietPlace.tsx'
 import { SchemeRow } from '#ui/header/SchemeRow.tsx'
 import { UndoVerbs } from '#ui/header/UndoVerbs.tsx'
 import { useSession, useView } from '#ui/session.ts'
+import { useShell, useShellState } from '#ui/shell.ts'
 
 /** What is open, what was done last, and what can be done with the whole of it. */
 export function Header() {
-  const [isOpen, setOpen] = useState(false)
+  const { state } = useShell()
+  const isOpen = useShellState((shell) => shell.showsProjectVerbs)
   return (
     <header className="header" data-more={isOpen ? 'open' : 'shut'}>
       <div className="header-row">
@@ -20,7 +21,7 @@ export function Header() {
           className="verb header-toggle"
           aria-expanded={isOpen}
           aria-controls="header-more"
-          onClick={() => setOpen(!isOpen)}
+          onClick={() => state.setState({ showsProjectVerbs: !isOpen })}
         >
           Project
         </button>
