@@ -8,7 +8,7 @@ import { fuzzRuns, roomDraws } from '../../support/geometryFuzz.ts'
 import { insetByHalfPlanes } from '../../support/geometryHalfPlanes.ts'
 import { clearArea, lengthOf, perimeterOf } from '../../support/geometryMeasures.ts'
 import { contains } from '../../support/geometryPoints.ts'
-import { randomFrom, randomRoom } from '../../support/geometryRooms.ts'
+import { randomFrom, randomRoom, rotate } from '../../support/geometryRooms.ts'
 
 const RIGHT_ANGLED = ['rectangle', 'L', 'T', 'U', 'stepped'] as const
 
@@ -133,4 +133,30 @@ test('right-angled rooms: of the linings that reach a place, the one it lies lea
     fuzzRuns(400),
   )
   expect(compared).toBeGreaterThan(2000)
+})
+
+test('a right-angled room turned by any angle keeps every length and area, with what stands in it', () => {
+  fc.assert(
+    fc.property(
+      roomDraws(RIGHT_ANGLED),
+      fc.double({ min: 0.01, max: 6.28, noNaN: true }),
+      ({ family, seed }, angle) => {
+        const room = randomRoom(family, seed, { obstacles: seed % 2 })
+        const turned: InsetInput = {
+          outline: rotate(room.outline, angle),
+          depthsMm: room.depthsMm,
+          obstacles: room.obstacles.map(({ outline, depthsMm }) => ({ outline: rotate(outline, angle), depthsMm })),
+        }
+        const [straight, askew] = [solved(room), solved(turned)]
+        const roundingRoom = (2 * perimeterOf(room.outline)) / STEPS_PER_MM
+        expect(Math.abs(clearArea(straight) - clearArea(askew))).toBeLessThan(roundingRoom)
+        expect(askew.clear.length).toBe(straight.clear.length)
+        straight.walls.forEach(({ wall, clearLengthMm, areaMm2 }) => {
+          expect(Math.abs(askew.walls[wall]!.clearLengthMm - clearLengthMm), `wall ${wall}`).toBeLessThan(1)
+          expect(Math.abs(askew.walls[wall]!.areaMm2 - areaMm2), `strip ${wall}`).toBeLessThan(2 * roundingRoom)
+        })
+      },
+    ),
+    fuzzRuns(300),
+  )
 })

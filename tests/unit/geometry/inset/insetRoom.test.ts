@@ -113,6 +113,31 @@ describe('linings that take all', () => {
     expect(clearArea(split)).toBeGreaterThan(0)
   })
 
+  test('linings whose faces just meet leave no crumbs and no second part', () => {
+    const neck = [...Array(40).keys()].map((k) => {
+      const waist: Point[] = [
+        [0, 0],
+        [3000, 0],
+        [3000, 1500],
+        [3400, 1500],
+        [3400, 0],
+        [6000, 0],
+        [6000, 3000],
+        [3400, 3000],
+        [3400, 2000],
+        [3000, 2000],
+        [3000, 3000],
+        [0, 3000],
+      ]
+      const depthsMm = waist.map((_, wall) => (wall === 2 || wall === 8 ? 250 : 0))
+      return solved({ outline: rotate(waist, k * 0.157), depthsMm })
+    })
+    for (const inset of neck) {
+      expect(Math.abs(clearArea(inset) - 16_800_000)).toBeLessThan(60)
+      expect(inset.clear.every((part) => part.areaMm2 > 1e6)).toBe(true)
+    }
+  })
+
   test('nothing left is said once, not wall by wall', () => {
     const inset = solved({ outline: rectangleRing(0, 0, 500, 400), depthsMm: [300, 300, 300, 300] })
     expect(inset.clear).toEqual([])
@@ -191,6 +216,40 @@ describe('obstacles', () => {
     const other = { outline: rectangleRing(100, 1200, 300, 300), depthsMm: [0, 0, 0, 0] }
     const inset = solved({ outline: ROOM, depthsMm: [0, 0, 0, 0], obstacles: [one, other] })
     expect(inset.obstaclesMm2).toBe(200 * 300 + 300 * 300 - 100 * 100)
+  })
+
+  test('a column drawn against a slanted wall stands against it: no lining grows in front of it through the gap', () => {
+    const column = rectangleRing(2000, 0, 400, 300)
+    const depthsMm = [400, 0, 0, 0]
+    for (let k = 0; k < 40; k++) {
+      const obstacle = { outline: rotate(column, k * 0.157), depthsMm: [0, 0, 25, 0] }
+      const inset = solved({ outline: rotate(ROOM, k * 0.157), depthsMm, obstacles: [obstacle] })
+      // The wall is lined beside the column, the column in front: 25 mm between the two ends.
+      expect(Math.abs(inset.lostMm2 - (4600 * 400 + 400 * 25))).toBeLessThan(60)
+      expect(inset.clear.length).toBe(1)
+      expect(Math.abs(inset.walls[0]!.clearLengthMm - 4600)).toBeLessThan(0.05)
+    }
+  })
+
+  test('two boxes drawn side by side leave no gap between them', () => {
+    for (let k = 0; k < 20; k++) {
+      const boxes = [rectangleRing(1000, 1000, 500, 300), rectangleRing(1500, 1000, 200, 300)]
+      const obstacles = boxes.map((ring) => ({ outline: rotate(ring, k * 0.3), depthsMm: [0, 0, 0, 0] }))
+      const inset = solved({ outline: rotate(ROOM, k * 0.3), depthsMm: [0, 0, 0, 0], obstacles })
+      expect(Math.abs(inset.obstaclesMm2 - 700 * 300)).toBeLessThan(30)
+      expect(inset.walls[5]!.swallowed).toBe(true)
+      if (k === 0) expect(inset.obstaclesMm2).toBe(700 * 300)
+    }
+  })
+
+  test('a column in a corner of the room leaves no crumb behind it', () => {
+    for (let k = 0; k < 40; k++) {
+      const obstacle = { outline: rotate(rectangleRing(0, 0, 400, 300), k * 0.157), depthsMm: [0, 0, 0, 0] }
+      const inset = solved({ outline: rotate(ROOM, k * 0.157), depthsMm: [0, 0, 0, 0], obstacles: [obstacle] })
+      expect(inset.clear.length).toBe(1)
+      expect(inset.edges.length).toBe(6)
+      expect(Math.abs(inset.obstaclesMm2 - 120_000)).toBeLessThan(30)
+    }
   })
 
   test('one outside the room takes nothing and is named', () => {
