@@ -123,7 +123,7 @@ function Mark({ mark, ruler, focusMark }: MarkProps) {
     event.preventDefault()
     event.stopPropagation()
   }
-  const state = [isChosen && 'is-chosen', mark.id === pointed && 'is-pointed', mark.doubtful && 'is-doubtful']
+  const state = [isChosen && 'is-chosen', mark.id === pointed && 'is-pointed', mark.doubt !== null && 'is-doubtful']
   return (
     // biome-ignore lint/a11y/useSemanticElements: an input cannot stand inside a drawing
     <g
@@ -131,6 +131,7 @@ function Mark({ mark, ruler, focusMark }: MarkProps) {
       data-mark={mark.id}
       aria-checked={isChosen}
       aria-label={mark.sentence}
+      aria-description={mark.doubt ?? undefined}
       tabIndex={mark.id === entry ? 0 : -1}
       className={['ruler-mark', ...state.filter(Boolean)].join(' ')}
       onPointerEnter={() => onPoint(mark.id)}
@@ -142,7 +143,7 @@ function Mark({ mark, ruler, focusMark }: MarkProps) {
       <rect x={x - 12} y={y - 12} width={24} height={24} className="ruler-target" />
       <line className="ruler-whisker" x1={x} x2={x} y1={layout.y(mark.high)} y2={layout.y(mark.low)} />
       {isChosen && <circle className="ruler-ring" cx={x} cy={y} r={MARK_RADIUS + 5} />}
-      {mark.doubtful ? (
+      {mark.doubt !== null ? (
         <path className="ruler-dot" d={`M${x} ${y - 6}L${x + 6} ${y}L${x} ${y + 6}L${x - 6} ${y}Z`} />
       ) : (
         <circle className="ruler-dot" cx={x} cy={y} r={MARK_RADIUS} />

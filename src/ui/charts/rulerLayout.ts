@@ -14,8 +14,8 @@ export interface RulerMark {
   readonly value: number
   readonly low: number
   readonly high: number
-  /** Stands on the wrong ground, such as channel over a kept board. */
-  readonly doubtful: boolean
+  /** Why it stands on the wrong ground, such as channel over a kept board; null: it does not. */
+  readonly doubt: string | null
 }
 
 export interface RulerSize {

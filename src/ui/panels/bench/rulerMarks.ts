@@ -31,7 +31,7 @@ export function rulerMarks(
         sentence: sentenceOf(candidate, face, unit),
         depthMm: depthFrom(candidate, face),
         ...quiet,
-        doubtful: candidate.described.notes.some(({ code }) => DOUBTFUL.has(code)),
+        doubt: candidate.described.notes.find(({ code }) => DOUBTFUL.has(code))?.text ?? null,
       },
     ]
   })
@@ -39,11 +39,10 @@ export function rulerMarks(
 
 /** Clips + 2 boards, 2 7/8", STC 57, likely 52-62 */
 export function sentenceOf(candidate: Candidate, face: Face, unit: LengthUnit): string {
-  const { rating, notes } = candidate.described
+  const { rating } = candidate.described
   const depth = formatLength(depthFrom(candidate, face), unit)
   const figures = rating === null ? 'not rated' : `STC ${rating.stc}, ${likelyWords(rating)}`
-  const doubt = notes.find(({ code }) => DOUBTFUL.has(code))
-  return `${capital(candidate.shortName)}, ${depth}, ${figures}${doubt ? `. ${doubt.text}` : ''}`
+  return `${capital(candidate.shortName)}, ${depth}, ${figures}`
 }
 
 /** Candidates no calculation stands behind, by name. */

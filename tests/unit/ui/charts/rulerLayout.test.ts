@@ -6,7 +6,7 @@ import { EMPTY_CORNER, type RulerMark, rulerLayout } from '#ui/charts/rulerLayou
 
 function mark(id: string, depthMm: number, value: number): RulerMark {
   const sentence = `${id}, STC ${value}, likely ${value - 5}-${value + 5}`
-  return { id, label: id, sentence, depthMm, value, low: value - 5, high: value + 5, doubtful: false }
+  return { id, label: id, sentence, depthMm, value, low: value - 5, high: value + 5, doubt: null }
 }
 
 const MARKS = [mark('as-is', 0, 35), mark('clips', 73.025, 57), mark('channel', 60.325, 45), mark('studs', 146.05, 62)]

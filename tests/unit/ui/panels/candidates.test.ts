@@ -33,9 +33,9 @@ describe('what a surface could be', () => {
 
   test('marks clips over a kept board as doubtful, and off it not', () => {
     const doubtful = (list: typeof kept) =>
-      rulerMarks(list, 'structure', 'stc', 'mm').find(({ id }) => id === 'W07')!.doubtful
-    expect(doubtful(kept)).toBe(true)
-    expect(doubtful(off)).toBe(false)
+      rulerMarks(list, 'structure', 'stc', 'mm').find(({ id }) => id === 'W07')!.doubt
+    expect(doubtful(kept)).toContain('remove the existing lining first')
+    expect(doubtful(off)).toBeNull()
   })
 
   test('has a range about every value, by STC and by band', () => {
