@@ -1,13 +1,11 @@
 import { scaleLinear } from 'd3-scale'
 import { area, line } from 'd3-shape'
 import { BANDS_HZ } from '#acoustics/bands.ts'
+import { SHOWN_LOSS_CAP_DB } from '#acoustics/curve.ts'
 import type { SurfaceRating } from '#analysis/results.ts'
+import { likelyHalf } from '#ui/charts/likely.ts'
 import { placeLabels } from '#ui/charts/placeLabels.ts'
 
-/** Curves are shown up to here: what is above, no room lets through or a laboratory can measure. */
-const SHOWN_TO_DB = 80
-/** Two-sided 95 % of a normal distribution. */
-const SDS_95 = 1.96
 const TICKS_HZ = [63, 125, 250, 500, 1000, 2000, 4000]
 const LEFT = 46
 const RIGHT = 12
@@ -28,16 +26,16 @@ interface Props {
 /** Transmission loss over the bands, with its likely range, the contour it is rated by, and its dips by name. */
 export function LossCurve({ width, height, shown, shownName, present, presentName }: Props) {
   const x = scaleLinear([0, BANDS_HZ.length - 1], [LEFT + 6, width - RIGHT])
-  const y = scaleLinear([0, SHOWN_TO_DB], [height - BOTTOM, TOP]).clamp(true)
+  const y = scaleLinear([0, SHOWN_LOSS_CAP_DB], [height - BOTTOM, TOP]).clamp(true)
   const path = line<number>((_, band) => x(band), y)
   const spread = shown.prediction.spreadBandDb
   const range = area<number>(
     (_, band) => x(band),
-    (loss, band) => y(loss - SDS_95 * spread[band]!),
-    (loss, band) => y(loss + SDS_95 * spread[band]!),
+    (loss, band) => y(loss - likelyHalf(spread[band]!)),
+    (loss, band) => y(loss + likelyHalf(spread[band]!)),
   )
   const contour = shown.stcRating.contour.flatMap((level, band): [number, number][] =>
-    level === null || level > SHOWN_TO_DB ? [] : [[x(band), y(level)]],
+    level === null || level > SHOWN_LOSS_CAP_DB ? [] : [[x(band), y(level)]],
   )
   return (
     <svg className="loss-curve" width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img">
@@ -63,13 +61,13 @@ export function LossCurve({ width, height, shown, shownName, present, presentNam
 export function curveWords(rating: SurfaceRating, name: string): string {
   const { lossDb, resonances } = rating.prediction
   const values = TICKS_HZ.map(
-    (hz) => `${Math.min(SHOWN_TO_DB, Math.round(lossDb[BANDS_HZ.indexOf(hz)]!))} dB at ${hz} Hz`,
+    (hz) => `${Math.min(SHOWN_LOSS_CAP_DB, Math.round(lossDb[BANDS_HZ.indexOf(hz)]!))} dB at ${hz} Hz`,
   )
   const dips = resonances.map(({ hz, cause }) => dipWords(hz, cause))
   return `${name}: ${values.join(', ')}.${dips.length > 0 ? ` Dips: ${dips.join('; ')}.` : ''}`
 }
 
-export function dipWords(hz: number, cause: string): string {
+function dipWords(hz: number, cause: string): string {
   return `${cause}, ${hz < 1000 ? `${Math.round(hz)} Hz` : `${Math.round(hz / 100) / 10} kHz`}`
 }
 
@@ -120,7 +118,7 @@ function CurveWords({ x, y, width, height, shown, names }: WordsProps) {
     const band = index === 0 ? 13 : 9
     return { id: `name-${index}`, text, x: x(band), y: y(rating.prediction.lossDb[band]!), radius: 3 }
   })
-  const end = shown.stcRating.contour.findLastIndex((level) => level !== null && level < SHOWN_TO_DB)
+  const end = shown.stcRating.contour.findLastIndex((level) => level !== null && level < SHOWN_LOSS_CAP_DB)
   const contourWish =
     end < 0
       ? []
@@ -175,7 +173,7 @@ function bandPlace(hz: number): number {
 /** Dips outside the bands, or above what is shown, have no place in the drawing. */
 function isShown(loss: readonly number[], place: number): boolean {
   if (place < -0.5 || place > BANDS_HZ.length - 0.5) return false
-  return lossAt(loss, Math.max(0, Math.min(BANDS_HZ.length - 1, place))) < SHOWN_TO_DB
+  return lossAt(loss, Math.max(0, Math.min(BANDS_HZ.length - 1, place))) < SHOWN_LOSS_CAP_DB
 }
 
 function lossAt(loss: readonly number[], place: number): number {

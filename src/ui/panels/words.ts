@@ -23,11 +23,6 @@ export function rwWords(rating: Pick<SurfaceRating, 'rw' | 'c' | 'ctr'> | null):
   return rating === null ? 'not rated' : `Rw ${rating.rw} (${rating.c}; ${rating.ctr})`
 }
 
-/** STC 62, likely 58-66 · Rw 61 (-2; -7) · no published value for this build-up */
-export function ratingSentence(rating: SurfaceRating | null): string {
-  return rating === null ? 'Not rated' : `${stcWords(rating)} · ${rwWords(rating)} · ${NO_PUBLISHED}`
-}
-
 /** Why a surface has no rating, in its own words. */
 export function whyNotRated(surface: Pick<SurfaceResult, 'rating' | 'notes' | 'label'>): string | null {
   if (surface.rating !== null) return null

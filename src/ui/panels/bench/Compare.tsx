@@ -22,7 +22,7 @@ export interface ComparedScheme {
 }
 
 /** Every scheme with its results in the room on the page. */
-export function useCompared(): readonly ComparedScheme[] {
+function useCompared(): readonly ComparedScheme[] {
   const { results } = useSession()
   const project = useShownProject()
   const room = useRoom()

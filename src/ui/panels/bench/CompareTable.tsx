@@ -98,7 +98,7 @@ function cells(entry: ComparedScheme, units: LengthUnit, catalogue: Catalogue): 
 }
 
 /** STC 52, likely 47-57 at Wall 3; with what has no rating named. */
-export function lowestWords(result: SchemeResult): string {
+function lowestWords(result: SchemeResult): string {
   const stc = result.lowestRated?.stc
   const lowest = result.surfaces.filter(({ rating }) => rating !== null && rating.stc === stc)
   const rating = lowest[0]?.rating

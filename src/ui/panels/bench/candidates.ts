@@ -5,6 +5,7 @@ import { describeSurface } from '#analysis/surfaces.ts'
 import { AS_IS, type Assembly, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
 import { assembliesFor, isBuildable } from '#assemblies/catalogue.ts'
 import { layersDepth } from '#assemblies/layer.ts'
+import { likelyHalf } from '#ui/charts/likely.ts'
 import type { Decibels, Millimetres } from '#units/quantity.ts'
 
 /** What a surface could be: one assembly, or as it stands. */
@@ -121,9 +122,6 @@ export interface Quiet {
   readonly high: Decibels
 }
 
-/** Two-sided 95 % of a normal distribution. */
-const SDS_95 = 1.96
-
 /** How quiet a candidate is by the chosen measure; null: not rated. */
 export function quietOf({ described }: Candidate, measure: Measure): Quiet | null {
   const { rating } = described
@@ -131,7 +129,7 @@ export function quietOf({ described }: Candidate, measure: Measure): Quiet | nul
   if (measure === 'stc') return { value: rating.stc, low: rating.likely[0], high: rating.likely[1] }
   const band = bandIndex(measure === 'loss63' ? 63 : 125)
   const value = rating.prediction.lossDb[band]!
-  const half = SDS_95 * rating.prediction.spreadBandDb[band]!
+  const half = likelyHalf(rating.prediction.spreadBandDb[band]!)
   return { value, low: value - half, high: value + half }
 }
 

@@ -44,8 +44,3 @@ export function sentenceOf(candidate: Candidate, face: Face, unit: LengthUnit): 
   const figures = rating === null ? 'not rated' : `STC ${rating.stc}, ${likelyWords(rating)}`
   return `${capital(candidate.shortName)}, ${depth}, ${figures}`
 }
-
-/** Candidates no calculation stands behind, by name. */
-export function unratedNames(candidates: readonly Candidate[]): readonly string[] {
-  return candidates.filter(({ described }) => described.rating === null).map(({ shortName }) => shortName)
-}

@@ -70,7 +70,7 @@ function lowestSurfaces(result: SchemeResult): readonly SurfaceResult[] {
   return stc === undefined ? [] : result.surfaces.filter((surface) => surface.rating?.stc === stc)
 }
 
-export function weakestFirst(surfaces: readonly SurfaceResult[]): readonly SurfaceResult[] {
+function weakestFirst(surfaces: readonly SurfaceResult[]): readonly SurfaceResult[] {
   const rank = (surface: SurfaceResult) => surface.rating?.stc ?? Number.POSITIVE_INFINITY
   return [...surfaces].sort((a, b) => (rank(a) < rank(b) ? -1 : rank(a) > rank(b) ? 1 : 0))
 }

@@ -1,7 +1,7 @@
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Project } from '#project/project.ts'
 import type { ResultsMemo } from '#state/results.ts'
-import { useAnalysis, useDocument, useRoom, useScheme, useSession } from '#ui/session.ts'
+import { useAnalysis, useDocument, useRoom, useScheme, useSession, useView } from '#ui/session.ts'
 
 export interface LedgerFacts {
   /** As shown; null: the geometry was refused and no earlier one is known. */
@@ -22,6 +22,7 @@ export function useLedger(): LedgerFacts {
   const schemeId = useScheme().id
   const project = useDocument((state) => state.project)
   const isPreview = useDocument((state) => state.preview !== null)
+  const isPointed = useView((view) => view.pointedAssembly !== null)
   const past = useDocument((state) => state.past)
   const former = isPreview ? project : (past.at(-1)?.project ?? null)
   // Another project opened over this one is no change to it.
@@ -31,7 +32,7 @@ export function useLedger(): LedgerFacts {
     result: good,
     refusal: analysis.ok ? null : analysis.error.message,
     before: before && resultOf(before),
-    cause: isPreview ? 'if chosen' : `with "${past.at(-1)?.label ?? ''}"`,
+    cause: isPreview ? (isPointed ? 'if chosen' : 'so far') : `with "${past.at(-1)?.label ?? ''}"`,
   }
 
   function resultOf(from: Project): SchemeResult | null {
