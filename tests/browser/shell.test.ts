@@ -190,6 +190,44 @@ describe('the shell', () => {
   })
 })
 
+describe('when the machine keeps nothing', () => {
+  it('says so and offers the project as a file', async () => {
+    await hands.page.addInitScript(() => {
+      Object.defineProperty(window, 'indexedDB', {
+        value: {
+          open: () => {
+            throw new Error('storage is shut off')
+          },
+        },
+      })
+    })
+    await hands.page.reload()
+    await hands.plan.waitFor()
+    await hands.page.getByText(/not saved on this machine/).waitFor()
+    const [file] = await Promise.all([hands.page.waitForEvent('download'), hands.press('download a copy')])
+    expect(file.suggestedFilename()).toBe('larch-lane-practice-room.leafgap.json')
+  })
+})
+
+describe('for everybody', () => {
+  it.each(['light', 'dark'] as const)('has no finding of the accessibility checker in %s', async (colorScheme) => {
+    await hands.page.emulateMedia({ colorScheme })
+    await hands.page.addScriptTag({ path: 'node_modules/axe-core/axe.min.js' })
+    for (const drawer of ['', 'Samples', 'New room', 'Keys', 'Rename or delete', 'Draw room']) {
+      if (drawer) await hands.press(drawer)
+      const found = await hands.page.evaluate(async () => {
+        const axe = (
+          window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }
+        ).axe
+        return (await axe.run()).violations.map(
+          ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`,
+        )
+      })
+      expect(found, drawer).toEqual([])
+    }
+  })
+})
+
 describe('narrow and coarse', () => {
   it.each([
     [390, 844],

@@ -27,7 +27,8 @@ export function PlanStatus({ hint }: Props) {
 
 interface ToldProps {
   readonly notice: Notice
-  readonly dismiss: () => void
+  /** Absent: it stands until its cause is gone. */
+  readonly dismiss?: () => void
 }
 
 /** The sentence that matters most now, and what lets it go. */
@@ -36,13 +37,19 @@ function useTold(): ToldProps | null {
   const shell = useShell()
   const refusal = useDocument((state) => state.refusal)
   const notice = useShellState((state) => state.notice)
+  const saved = useStore(shell.autosave.store)
   const drawRefusal = useDraw((state) => state.refusal)
   if (drawRefusal !== null) {
     const text = `${drawRefusal} The corners stay as drawn: take some back, or leave.`
     return { notice: refused(text), dismiss: () => shell.draw.store.setState({ refusal: null }) }
   }
   if (refusal) return { notice: refused(refusal.message), dismiss: () => document.dismissRefusal() }
-  return notice && { notice, dismiss: () => shell.state.setState({ notice: null }) }
+  if (notice) return { notice, dismiss: () => shell.state.setState({ notice: null }) }
+  return saved.kind === 'failed' ? { notice: refused(notSaved(saved.reason)) } : null
+}
+
+function notSaved(reason: string): string {
+  return `The last change is not kept on this machine: ${reason.replace(/\.$/, '')}. Undo it, or download a copy above.`
 }
 
 function refused(text: string): Notice {
@@ -63,9 +70,11 @@ function Told({ notice, dismiss }: ToldProps) {
           ))}
         </ul>
       )}
-      <button type="button" className="verb" onClick={dismiss}>
-        Dismiss
-      </button>
+      {dismiss && (
+        <button type="button" className="verb" onClick={dismiss}>
+          Dismiss
+        </button>
+      )}
     </div>
   )
 }

@@ -15,7 +15,7 @@ export function SamplesDrawer() {
           <li key={sample.id}>
             <button
               type="button"
-              className="action"
+              className="action plain"
               data-first={index === 0 ? '' : undefined}
               onClick={() => openText(session, shell, { name: `the ${sample.name} sample`, text: sample.text })}
             >

@@ -29,7 +29,7 @@ function AutosaveLine() {
       return <span className="autosave">saved on this machine {clockTime(state.at)}</span>
     case 'failed':
       return (
-        <span className="autosave autosave-failed" role="alert" title={state.reason}>
+        <span className="autosave autosave-failed" title={state.reason}>
           <span className="warn-sign" aria-hidden="true" />
           not saved on this machine:{' '}
           <button type="button" className="verb" onClick={() => saveFile(session.document.store.getState().project)}>
