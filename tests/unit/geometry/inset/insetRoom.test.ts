@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { type Inset, type InsetInput, insetRoom } from '#geometry/inset/insetRoom.ts'
 import type { Point } from '#geometry/polygon.ts'
 import { clearArea, frozen, lengthOf, rectangleRing } from '../../../support/geometryMeasures.ts'
-import { rotate } from '../../../support/geometryRooms.ts'
+import { randomRoom, rotate } from '../../../support/geometryRooms.ts'
 
 function solved(input: Omit<InsetInput, 'obstacles'> & Partial<InsetInput>): Inset {
   const answer = insetRoom(frozen({ obstacles: [], ...input }))
@@ -135,6 +135,31 @@ describe('linings that take all', () => {
     for (const inset of neck) {
       expect(Math.abs(clearArea(inset) - 16_800_000)).toBeLessThan(60)
       expect(inset.clear.every((part) => part.areaMm2 > 1e6)).toBe(true)
+    }
+  })
+
+  test('a thick lining stops where its thin neighbour ends and turns away', () => {
+    const outline: Point[] = [
+      [0, 0],
+      [4000, 0],
+      [4200, 200],
+      [7000, 200],
+      [7000, 4000],
+      [0, 4000],
+    ]
+    const inset = solved({ outline, depthsMm: [300, 50, 0, 0, 0, 0] })
+    // Square to wall 1 at its end (4200, 200): the face at y 300 is met at x 4100.
+    expect(inset.walls[0]?.clearLengthMm).toBeCloseTo(4100, 2)
+    expect(inset.walls[1]?.swallowed).toBe(true)
+  })
+
+  test('what rounding leaves between two strips is no part of the floor', () => {
+    for (const seed of [105, 159]) {
+      const drawn = randomRoom('convex', seed, { lattice: 0, obstacles: 1 })
+      const angle = 0.1 + seed * 0.37
+      const obstacles = drawn.obstacles.map((ring) => ({ ...ring, outline: rotate(ring.outline, angle) }))
+      const inset = solved({ outline: rotate(drawn.outline, angle), depthsMm: drawn.depthsMm, obstacles })
+      expect(inset.clear.length).toBe(1)
     }
   })
 
