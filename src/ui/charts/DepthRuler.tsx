@@ -1,6 +1,7 @@
 import { line } from 'd3-shape'
 import { type KeyboardEvent, useRef } from 'react'
-import { EMPTY_CORNER, MARK_RADIUS, type RulerLayout, type RulerMark } from '#ui/charts/rulerLayout.ts'
+import { labelBox, overlaps, type PlacedLabel } from '#ui/charts/placeLabels.ts'
+import { EMPTY_CORNER, LABEL_SIZE, MARK_RADIUS, type RulerLayout, type RulerMark } from '#ui/charts/rulerLayout.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
@@ -173,30 +174,33 @@ export function neighbour(marks: readonly RulerMark[], id: string, key: string):
 }
 
 function Labels({ layout, pointed, marks, width }: Props) {
-  const unplaced = marks.find(({ id }) => id === pointed && !layout.labels.some((label) => label.id === id))
+  const nameless = marks.find(({ id }) => id === pointed && !layout.labels.some((label) => label.id === id))
+  const own = nameless && nameOver(nameless, layout, width)
+  const shown = own ? layout.labels.filter((label) => !overlaps(boxOf(label), boxOf(own))) : layout.labels
   return (
     <g {...UNREAD} className="ruler-labels">
-      {layout.labels.map((label) => (
+      {[...shown, ...(own ? [own] : [])].map((label) => (
         <text
           key={label.id}
           x={label.x}
           y={label.y}
           textAnchor={label.anchor}
-          className={label.id === pointed ? 'is-pointed' : unplaced ? 'is-behind' : undefined}
+          className={label.id === pointed ? 'is-pointed' : undefined}
         >
           {label.text}
         </text>
       ))}
-      {unplaced && (
-        <text
-          className="is-pointed"
-          x={layout.x(unplaced.depthMm)}
-          y={layout.y(unplaced.value) - 12}
-          textAnchor={layout.x(unplaced.depthMm) > width - 120 ? 'end' : 'middle'}
-        >
-          {unplaced.label}
-        </text>
-      )}
     </g>
   )
+}
+
+function boxOf(label: PlacedLabel) {
+  return labelBox(label, LABEL_SIZE)
+}
+
+/** A name that found no place of its own comes up over its mark while it is pointed at; others make room. */
+function nameOver(mark: RulerMark, layout: RulerLayout, width: number): PlacedLabel {
+  const x = layout.x(mark.depthMm)
+  const anchor = x > width - 120 ? 'end' : 'middle'
+  return { id: mark.id, text: mark.label, x, y: layout.y(mark.value) - 12, anchor }
 }

@@ -62,7 +62,6 @@ interface Place {
 }
 
 function places(wish: LabelWish, size: number): readonly Omit<Place, 'crossings'>[] {
-  const width = textWidth(wish.text, size, 400)
   const { radius, whisker } = wish
   const side = radius + 4
   const spots: readonly (readonly [dx: number, dy: number, anchor: PlacedLabel['anchor']])[] = [
@@ -88,12 +87,16 @@ function places(wish: LabelWish, size: number): readonly Omit<Place, 'crossings'
   return spots.map(([dx, dy, anchor]) => {
     const x = wish.x + dx
     const y = wish.y + dy
-    const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
-    return {
-      label: { id: wish.id, text: wish.text, x, y, anchor },
-      box: { x: left - 4, y: y - size * 0.82, width: width + 8, height: size * 1.12 },
-    }
+    const label = { id: wish.id, text: wish.text, x, y, anchor }
+    return { label, box: labelBox(label, size) }
   })
+}
+
+/** What a label covers, with a little air on both sides. */
+export function labelBox({ text, x, y, anchor }: PlacedLabel, size: number): Box {
+  const width = textWidth(text, size, 400)
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
+  return { x: left - 4, y: y - size * 0.82, width: width + 8, height: size * 1.12 }
 }
 
 export function overlaps(a: Box, b: Box): boolean {

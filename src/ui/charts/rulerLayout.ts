@@ -41,7 +41,7 @@ export interface RulerLayout {
 }
 
 export const MARK_RADIUS = 4.5
-const LABEL_SIZE = 13
+export const LABEL_SIZE = 13
 /** Room for the numbers left of the plot. */
 const LEFT = 70
 const RIGHT = 16
