@@ -1,6 +1,7 @@
 import { useEffect } from 'react'
 import { PlanView } from '#ui/canvas/PlanView.tsx'
 import { ErrorScreen } from '#ui/dialogs/ErrorScreen.tsx'
+import { ToldPlace, useTold } from '#ui/dialogs/ToldPlace.tsx'
 import { Header } from '#ui/header/Header.tsx'
 import { Bench } from '#ui/panels/Bench.tsx'
 import { Ledger } from '#ui/panels/Ledger.tsx'
@@ -52,9 +53,13 @@ function Page() {
 }
 
 function SheetPlace() {
+  const told = useTold()
   return (
     <main className="sheet-place">
-      <SheetView />
+      <div className="sheet-scroll">
+        <SheetView />
+      </div>
+      <ToldPlace told={told} />
     </main>
   )
 }
