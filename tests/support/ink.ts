@@ -18,7 +18,7 @@ export async function inkInLabels(page: Page, png: Buffer, drawing: Drawing): Pr
       const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
       const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }))
       const canvas = new OffscreenCanvas(bitmap.width, bitmap.height)
-      const context = canvas.getContext('2d')
+      const context = canvas.getContext('2d', { willReadFrequently: true })
       if (!context) throw new Error('no canvas')
       context.drawImage(bitmap, 0, 0)
       const scale = bitmap.width / widthMm
