@@ -47,7 +47,7 @@ export function selectHint(
 function restingHint(hasSelection: boolean): string {
   return hasSelection
     ? 'Arrow keys walk the walls; Enter goes to a corner, which arrow keys move.'
-    : 'Press a wall, or Ceiling or Floor, to see what it is made of and what else it could be.'
+    : 'Press a wall, Ceiling or Floor: what it is, and what else it could be.'
 }
 
 /** What the next press adds to an outline being drawn. */

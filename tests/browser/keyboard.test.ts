@@ -105,7 +105,9 @@ describe('the main job from the keyboard alone', () => {
     await expect.poll(ledgerText).not.toContain('14.67 m²')
     await enter(page, 'Whole room')
     await enter(page, 'Compare')
-    await expect.poll(async () => (await hands.bench.innerText()).replace(/\s+/g, ' ')).toMatch(/keeps 1\.26 m² (more|less)/)
+    await expect
+      .poll(async () => (await hands.bench.innerText()).replace(/\s+/g, ' '))
+      .toMatch(/keeps 1\.26 m² (more|less)/)
   })
 
   it('hands over and saves', async () => {

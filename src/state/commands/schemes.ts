@@ -49,7 +49,13 @@ export function deleteScheme(schemeId: string): Command {
 
 /** Puts one scheme forward to the client; null: none. */
 export function proposeScheme(schemeId: string | null): Command {
-  return { label: 'put forward', apply: (project) => ok({ ...project, proposal: schemeId }) }
+  return {
+    label: 'put forward',
+    apply: (project) =>
+      schemeId === null
+        ? ok({ ...project, proposal: null })
+        : withScheme(project, schemeId, (scheme) => ok({ ...project, proposal: scheme.id })),
+  }
 }
 
 /** The letter a scheme is told apart by: A, B, C ... */

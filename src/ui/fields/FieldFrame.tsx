@@ -26,7 +26,7 @@ export function FieldFrame({ id, label, quiet, hint, error, children }: Props) {
       {children}
       {error !== null ? (
         <p id={`${id}-says`} className="field-error" role="alert">
-          <span aria-hidden="true">▲ </span>
+          <span className="warn-sign" aria-hidden="true" />
           {error}
         </p>
       ) : (

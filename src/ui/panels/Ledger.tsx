@@ -16,7 +16,7 @@ export function Ledger() {
       <h2 className="ledger-head">Ledger · {schemeTitle(scheme.name, letter)}</h2>
       {refusal !== null && (
         <p className="ledger-refusal" role="alert">
-          <span aria-hidden="true">▲ </span>
+          <span className="warn-sign" aria-hidden="true" />
           {refusal} {result && 'The numbers below are the last that could be computed.'}
         </p>
       )}

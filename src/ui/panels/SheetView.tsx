@@ -45,7 +45,8 @@ export function SheetView() {
       <section className="sheet-desk" aria-label="The sheet on paper" tabIndex={0}>
         {!analysis.ok && (
           <p className="ledger-refusal" role="alert">
-            ▲ There is no sheet to hand over: {analysis.error.message}
+            <span className="warn-sign" aria-hidden="true" />
+            There is no sheet to hand over: {analysis.error.message}
           </p>
         )}
         {drawing && result && (

@@ -56,7 +56,8 @@ export function Compare() {
       {compared.map(({ scheme, refusal }) =>
         refusal === null ? null : (
           <p key={scheme.id} className="ledger-refusal" role="alert">
-            ▲ {scheme.name}: {refusal}
+            <span className="warn-sign" aria-hidden="true" />
+            {scheme.name}: {refusal}
           </p>
         ),
       )}

@@ -64,7 +64,7 @@ function AssemblyField({ bench, face }: Pick<Props, 'bench' | 'face'>) {
 
 function LiningBox({ bench, onLiningOff }: Pick<Props, 'bench' | 'onLiningOff'>) {
   if (!bench.surfaces.some(({ facts }) => facts.lining !== null)) {
-    return <p className="bench-said">No lining: the structure is bare.</p>
+    return <p className="bench-said">Bare, no lining.</p>
   }
   return (
     <label className="check-field">

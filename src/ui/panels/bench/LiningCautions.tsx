@@ -16,9 +16,7 @@ export function LiningCautions({ bench, open, onOpen }: Props) {
   if (!open) {
     return (
       <p className="bench-said">
-        <span aria-hidden="true" className="caution-sign">
-          ▲{' '}
-        </span>
+        <span aria-hidden="true" className="warn-sign" />
         The lining comes off: what fire, bracing, services, asbestos and lead ask stands in full in the ledger.{' '}
         <button type="button" className="row-button" onClick={onOpen}>
           Show it here

@@ -9,10 +9,10 @@ import { formatArea } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 /** Room for the plans in one row, and the tallest one. */
-const ROW_WIDTH = 900
-const HEIGHT = 150
+const ROW_WIDTH = 640
+const HEIGHT = 128
 /** Narrower than this no caption fits under a plan. */
-const LEAST_WIDTH = 128
+const LEAST_WIDTH = 92
 /** Thinner than the plan's: the same drawing, smaller. */
 const STYLE = { ...SCREEN_STYLE, heavy: 2, medium: 1, fine: 0.75, hair: 0.5 }
 const SHOWN = {

@@ -141,9 +141,7 @@ export function Cautions({ cautions }: { readonly cautions: readonly Caution[] }
 export function CautionItem({ caution }: { readonly caution: Caution }) {
   return (
     <li data-caution={caution.code}>
-      <span aria-hidden="true" className="caution-sign">
-        {caution.kind === 'life-safety' ? '▲' : '△'}
-      </span>
+      <span aria-hidden="true" className={caution.kind === 'life-safety' ? 'warn-sign' : 'check-sign'} />
       <span>{caution.text}</span>
     </li>
   )
