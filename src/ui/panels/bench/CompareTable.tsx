@@ -1,8 +1,8 @@
+import { costIndex } from '#analysis/cost.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Catalogue } from '#assemblies/assembly.ts'
 import { SchemeSign } from '#ui/charts/SchemeSign.tsx'
 import type { ComparedScheme } from '#ui/panels/bench/Compare.tsx'
-import { costIndex } from '#ui/panels/bench/compareWords.ts'
 import {
   bothAreas,
   bothVolumes,

@@ -1,8 +1,5 @@
 import type { SchemeDifference } from '#analysis/compare.ts'
 import type { Caution, SchemeResult } from '#analysis/results.ts'
-import type { Scheme } from '#analysis/scheme.ts'
-import { choiceFor } from '#analysis/scheme.ts'
-import type { Catalogue } from '#assemblies/assembly.ts'
 import { formatArea, formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
@@ -23,14 +20,6 @@ export function differenceSentence(base: SchemeResult, other: SchemeResult, diff
 function amount(change: number, same: number, text: (size: number) => string): string | null {
   if (Math.abs(change) < same) return null
   return `${text(Math.abs(change))} ${change > 0 ? 'more' : 'less'}`
-}
-
-/** Sum of cost band x area of everything built: an index for comparing, no price. */
-export function costIndex(result: SchemeResult, scheme: Scheme, catalogue: Catalogue): number {
-  return result.surfaces.reduce((sum, surface) => {
-    const assembly = catalogue.assemblies.get(choiceFor(scheme, surface.id).assembly)
-    return sum + (assembly ? assembly.costBand * surface.soundAreaM2 : 0)
-  }, 0)
 }
 
 export interface SharedCautions {

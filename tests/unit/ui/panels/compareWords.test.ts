@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest'
 import { compareSchemes } from '#analysis/compare.ts'
+import { costIndex } from '#analysis/cost.ts'
 import { builtInCatalogue } from '#assemblies/catalogue.ts'
 import { createResultsMemo } from '#state/results.ts'
-import { costIndex, differenceSentence, shareCautions } from '#ui/panels/bench/compareWords.ts'
+import { differenceSentence, shareCautions } from '#ui/panels/bench/compareWords.ts'
 import { invariant } from '#units/result.ts'
 import { sampleProject } from './samples.ts'
 
