@@ -5,6 +5,7 @@ import { VitePWA } from 'vite-plugin-pwa'
 /** The page: static files that work from any folder, and offline after the first visit. */
 export default defineConfig({
   base: './',
+  publicDir: 'src/assets/public',
   plugins: [
     react(),
     VitePWA({

@@ -5,7 +5,7 @@ import { APP_FOLDER } from './pageServer.ts'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 /** What the built page is made from. */
-const MADE_FROM = ['src', 'samples', 'public', 'index.html', 'vite.config.ts', 'package-lock.json']
+const MADE_FROM = ['src', 'samples', 'index.html', 'vite.config.ts', 'package-lock.json']
 
 /** Builds the page before the browser tests, unless the built one is newer than everything it is made from. */
 export function setup(): void {

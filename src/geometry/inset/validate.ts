@@ -77,7 +77,7 @@ export function checkRing(outline: readonly Point[], firstWall: number, grid: Gr
   const ring = roundRing(outline, firstWall, grid)
   const given = outline.map((_, k) => firstWall + k)
   if (ring.walls.length < 3) {
-    const message = `${wallNames(given)} have fewer than three different corners. Add corners until they enclose a floor.`
+    const message = `The outline (${wallNames(given)}) has fewer than three different corners. Add corners until they enclose a floor.`
     return { code: 'too-few-corners', message, walls: given }
   }
   if (isStraight(ring)) {
