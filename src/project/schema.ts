@@ -1,17 +1,17 @@
 import { z } from 'zod'
+import { DEEPEST_MM, LARGEST_MM, LONGEST_NAME, LONGEST_NOTE } from '#project/limits.ts'
 import { FORMAT } from '#project/project.ts'
-
-/** Lengths are millimetres; a plan larger than this is a slip of the unit. @source our own choice: 60 m keeps the overlay exact */
-const LARGEST_MM = 60_000
 
 const coordinate = z.number().min(-LARGEST_MM).max(LARGEST_MM)
 const size = z.number().positive().max(LARGEST_MM)
 const depth = z.number().min(0).max(LARGEST_MM)
 const id = z.string().min(1).max(100)
-const name = z.string().min(1).max(200)
+const thickness = z.number().positive().max(DEEPEST_MM)
+const allowance = z.number().min(0).max(DEEPEST_MM)
+const name = z.string().min(1).max(LONGEST_NAME)
 
 const lining = z.strictObject({
-  thicknessMm: size,
+  thicknessMm: thickness,
   neededForFire: z.enum(['yes', 'no', 'unknown']),
   material: z.enum(['gypsum-regular', 'gypsum-type-x', 'plywood', 'osb']).optional(),
 })
@@ -22,7 +22,7 @@ const facts = {
   farSide: z.enum(['neighbour', 'outdoors', 'own-house', 'soil', 'nothing']),
   measuredTo: z.enum(['finished-face', 'structure']),
   lining: lining.nullable(),
-  outOfTrueMm: depth,
+  outOfTrueMm: allowance,
 }
 
 const planPoint = z.strictObject({ xMm: coordinate, yMm: coordinate })
@@ -66,7 +66,7 @@ export const projectSchema = z.strictObject({
   format: z.literal(FORMAT),
   version: z.literal(1),
   name: name.default('Untitled project'),
-  note: z.string().max(2000).default(''),
+  note: z.string().max(LONGEST_NOTE).default(''),
   units: z.enum(['mm', 'ft-in']),
   rooms: z.array(room).min(1, { error: 'needs at least one room' }),
   partitions: noneYet,

@@ -25,6 +25,7 @@ const FEET_AND_INCHES = new RegExp(`^(?<feet>${NUMBER}) ?(?:ft ?-? ?|- ?)${INCHE
  * @example parseLength(`12' 6 1/2"`, 'ft-in') // ok 3822.7
  */
 export function parseLength(text: string, unit: LengthUnit): Result<Millimetres, LengthProblem> {
+  if (/\d,\d{3}(?!\d)/.test(text)) return fail(ambiguousComma(text))
   const tidy = normalise(text)
   if (tidy === '') return fail({ kind: 'empty', message: `Type a length, for example ${example(unit)}.` })
   const negative = tidy.startsWith('-')
@@ -83,6 +84,13 @@ function inchesOf(groups: Record<string, string | undefined> | undefined): numbe
   const top = Number(groups['num'] ?? groups['num2'] ?? 0)
   const bottom = Number(groups['den'] ?? groups['den2'] ?? 1)
   return bottom === 0 ? null : whole + top / bottom
+}
+
+/** 3,000 is three thousand to one reader and three to another: neither is guessed. */
+function ambiguousComma(text: string): LengthProblem {
+  const plain = text.trim().replace(/(\d),(\d{3})(?!\d)/g, '$1$2')
+  const message = `"${text.trim()}" can be read in two ways: write ${plain}, or a point for the decimal mark.`
+  return { kind: 'not-a-length', message }
 }
 
 function example(unit: LengthUnit): string {

@@ -2,6 +2,7 @@ import type { Corner, Room, SurfaceFacts, Wall } from '#analysis/room.ts'
 import { validateOutline } from '#geometry/inset/validate.ts'
 import { outlineArea } from '#geometry/outline.ts'
 import type { Point } from '#geometry/polygon.ts'
+import { LARGEST_MM } from '#project/limits.ts'
 import type { Command, Refusal } from '#state/command.ts'
 import { editRoom, freeId } from '#state/commands/edit.ts'
 import { settleOpenings } from '#state/commands/openings.ts'
@@ -23,7 +24,8 @@ export function drawOutline(roomId: string, points: readonly Point[]): Command {
     label: 'draw the outline',
     apply: (project) =>
       editRoom(project, roomId, (room) => {
-        const drawn = outlineArea(points) < 0 ? [...points].reverse() : points
+        const given = withoutRepeats(points)
+        const drawn = outlineArea(given) < 0 ? [...given].reverse() : given
         const taken = [...room.corners, ...room.walls].map((part) => part.id)
         const corners: Corner[] = []
         for (const [xMm, yMm] of drawn) corners.push({ id: nextId('corner', taken), xMm, yMm })
@@ -41,6 +43,17 @@ export function drawOutline(roomId: string, points: readonly Point[]): Command {
         return checked({ ...room, corners, walls, openings: [], obstacles: [], drops: [] })
       }),
   }
+}
+
+/** Corners closer than this are one: what is left of a survey that came back to where it began, mm. */
+const SAME_CORNER_MM = 1
+
+/** Without a corner that repeats the one before it, the last one that returns to the first among them. */
+function withoutRepeats(points: readonly Point[]): readonly Point[] {
+  return points.filter(([x, y], i) => {
+    const [nextX, nextY] = points[(i + 1) % points.length] ?? [x, y]
+    return i === 0 || Math.hypot(nextX - x, nextY - y) >= SAME_CORNER_MM
+  })
 }
 
 /** Starts the outline from width (along x) and length (along y). */
@@ -149,13 +162,20 @@ export function setRoomHeight(roomId: string, heightMm: Millimetres): Command {
 /** A room whose outline has been looked at: refused, with a sentence, where it crosses itself or no longer holds its openings. */
 export function checked(room: Room): Result<Room, Refusal> {
   const refusal = validateOutline(room.corners.map((corner) => [corner.xMm, corner.yMm] as const))
-  return refusal ? fail({ code: refusal.code, message: refusal.message }) : settleOpenings(room)
+  if (refusal) return fail({ code: refusal.code, message: refusal.message })
+  const far = room.corners.findIndex(({ xMm, yMm }) => Math.max(Math.abs(xMm), Math.abs(yMm)) > LARGEST_MM)
+  if (far < 0) return settleOpenings(room)
+  const message = `Corner ${far + 1} would lie more than ${LARGEST_MM / 1000} m from the plan's origin; it was kept where it was.`
+  return fail({ code: 'too-far', message })
 }
 
-/** A refusal where a typed size is not a positive number. */
+/** A refusal where a typed size is not a positive number, or larger than any room. */
 export function positive(what: string, size: number): Refusal | null {
-  if (Number.isFinite(size) && size > 0) return null
-  return { code: 'not-positive', message: `${what} has to be more than 0; the drawing was kept as it was.` }
+  if (!(Number.isFinite(size) && size > 0)) {
+    return { code: 'not-positive', message: `${what} has to be more than 0; the drawing was kept as it was.` }
+  }
+  if (size <= LARGEST_MM) return null
+  return { code: 'too-large', message: `${what} has to be at most ${LARGEST_MM / 1000} m; check its unit.` }
 }
 
 export function withCorners(room: Room, change: (corner: Corner, index: number) => Corner): Room {

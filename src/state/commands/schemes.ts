@@ -1,4 +1,5 @@
 import type { Scheme } from '#analysis/scheme.ts'
+import { LONGEST_NAME } from '#project/limits.ts'
 import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
 import { freeId } from '#state/commands/edit.ts'
@@ -65,17 +66,27 @@ export function schemeLetter(index: number): string {
 
 /** A name for a new scheme: the next letter and what it was copied from. */
 export function copyName(project: Project, scheme: Scheme): string {
-  const letter = schemeLetter(project.schemes.length)
+  const letter = nextLetter(project)
   const plain = scheme.name.replace(/^[A-Z]\d? /, '')
-  const wanted = `${letter} ${plain}, changed`
+  const wanted = `${letter} ${plain}, copy`.slice(0, LONGEST_NAME - 4)
   let name = wanted
   for (let n = 2; project.schemes.some((other) => other.name === name); n += 1) name = `${wanted} ${n}`
   return name
 }
 
+/** The letter after the furthest one that a scheme's name begins with. */
+function nextLetter(project: Project): string {
+  const used = project.schemes.map(({ name }, index) => /^([A-Z])\d? /.exec(name)?.[1] ?? schemeLetter(index))
+  const furthest = Math.max(...used.map((letter) => letter.charCodeAt(0) - 65))
+  return schemeLetter(furthest + 1)
+}
+
 function badName(project: Project, name: string, ownId: string | null): Refusal | null {
   const wanted = name.trim()
   if (wanted === '') return { code: 'no-name', message: 'A scheme needs a name.' }
+  if (wanted.length > LONGEST_NAME) {
+    return { code: 'long-name', message: `A name has at most ${LONGEST_NAME} letters; the former one was kept.` }
+  }
   if (project.schemes.some((other) => other.id !== ownId && other.name === wanted)) {
     return { code: 'name-taken', message: `There is already a scheme called "${wanted}"; give this one another name.` }
   }

@@ -1,6 +1,7 @@
 import type { Room, SurfaceFacts } from '#analysis/room.ts'
 import { type Choice, choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { AS_IS, type Assembly, type SurfaceKind } from '#assemblies/assembly.ts'
+import { DEEPEST_MM } from '#project/limits.ts'
 import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
 import { editRoom } from '#state/commands/edit.ts'
@@ -39,6 +40,9 @@ function badSize(patch: FactsPatch): Refusal | null {
       code: 'not-positive',
       message: 'The lining has to be thicker than 0; choose "no lining" if there is none.',
     }
+  }
+  if (Math.max(thickness ?? 0, patch.outOfTrueMm ?? 0) > DEEPEST_MM) {
+    return { code: 'too-deep', message: `A lining or an allowance has at most ${DEEPEST_MM / 1000} m; check its unit.` }
   }
   const allowance = patch.outOfTrueMm
   if (allowance !== undefined && !(Number.isFinite(allowance) && allowance >= 0)) {

@@ -4,7 +4,7 @@ import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
 import type { Command } from '#state/command.ts'
 import { deleteCorner, insertCorner, moveCorner, setRoomHeight, startRectangle } from '#state/commands/outline.ts'
-import { renameProject, setUnits } from '#state/commands/project.ts'
+import { renameProject, setNote, setUnits } from '#state/commands/project.ts'
 import { copyScheme, deleteScheme, proposeScheme } from '#state/commands/schemes.ts'
 import { assignAssembly, describeSurfaces, removeLining } from '#state/commands/surfaces.ts'
 import { moveWall, setWallLength } from '#state/commands/wall.ts'
@@ -20,15 +20,16 @@ const anyCommand: fc.Arbitrary<Command> = fc.oneof(
     .map(({ x, y }) => moveCorner('room-1', 'corner-1', x, y)),
   fc.integer({ min: 0, max: 9000 }).map((length) => setWallLength('room-1', 'wall-2', length)),
   fc.integer({ min: -500, max: 500 }).map((by) => moveWall('room-1', 'wall-3', by)),
-  fc.integer({ min: -10, max: 4000 }).map((height) => setRoomHeight('room-1', height)),
-  fc.constantFrom('A', 'B', ' ').map(renameProject),
+  fc.constantFrom(-10, 0, 2400, 4000, 99_999_999).map((height) => setRoomHeight('room-1', height)),
+  fc.constantFrom('A', 'B', ' ', 'x'.repeat(201)).map(renameProject),
+  fc.constantFrom('', 'a line', 'x'.repeat(2001)).map(setNote),
   fc.constantFrom<'mm' | 'ft-in'>('mm', 'ft-in').map(setUnits),
-  fc.constantFrom('new one', 'another').map((name) => copyScheme('scheme-2', name)),
+  fc.constantFrom('new one', 'another', 'x'.repeat(300)).map((name) => copyScheme('scheme-2', name)),
   fc.constantFrom('scheme-1', 'scheme-9').map(deleteScheme),
   fc.constantFrom('scheme-1', 'scheme-4').map(proposeScheme),
   fc.subarray(['wall-1', 'wall-2', 'ceiling-1']).map((ids) => assignAssembly('scheme-1', ids, clips)),
   fc.boolean().map((remove) => removeLining('scheme-1', ['wall-1'], remove)),
-  fc.integer({ min: -5, max: 40 }).map((outOfTrueMm) => describeSurfaces('room-1', ['wall-1'], { outOfTrueMm })),
+  fc.constantFrom(-5, 0, 25, 20_000).map((outOfTrueMm) => describeSurfaces('room-1', ['wall-1'], { outOfTrueMm })),
   fc.constant(startRectangle('room-1', 3000, 4000)),
   fc.integer({ min: 0, max: 4000 }).map((along) => insertCorner('room-1', 'wall-1', along)),
   fc.constantFrom('corner-1', 'corner-3', 'corner-5').map((id) => deleteCorner('room-1', id)),

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
-import { deleteCorner, insertCorner, startRectangle } from '#state/commands/outline.ts'
+import { deleteCorner, drawOutline, insertCorner, startRectangle } from '#state/commands/outline.ts'
 import { moveWall, setWallLength } from '#state/commands/wall.ts'
 import { openSample } from '../../support/samples.ts'
 
@@ -80,5 +80,28 @@ describe('wall commands', () => {
   ])('refuse a room of %s x %s', (width, length, message) => {
     const outcome = startRectangle('room-1', width, length).apply(basement)
     expect(outcome).toEqual({ ok: false, error: { code: 'not-positive', message } })
+  })
+})
+
+describe('an outline drawn', () => {
+  it('closes where it came back to its first corner, within what rounding leaves', () => {
+    const drawn = apply(
+      basement,
+      drawOutline('room-1', [
+        [0, 0],
+        [4000, 0],
+        [4000, 3000],
+        [4000, 3000],
+        [0, 3000],
+        [0.2, 0.1],
+      ]),
+    )
+    expect(points(drawn)).toEqual([
+      [0, 0],
+      [4000, 0],
+      [4000, 3000],
+      [0, 3000],
+    ])
+    expect(drawn.rooms[0]?.walls).toHaveLength(4)
   })
 })

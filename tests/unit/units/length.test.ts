@@ -43,6 +43,13 @@ describe('parseLength', () => {
     })
   })
 
+  it('does not guess what a comma before three digits means', () => {
+    const result = parseLength('3,000', 'mm')
+    expect(!result.ok && result.error.message).toBe(
+      '"3,000" can be read in two ways: write 3000, or a point for the decimal mark.',
+    )
+  })
+
   it.each(['', '  ', 'abc', '1/0 in', '12 6 m', '1/2', '--3', '3..4', '12\' 6"" 3'])(
     'refuses %j in a metric project',
     (text) => {

@@ -1,0 +1,8 @@
+import type { Millimetres } from '#units/quantity.ts'
+
+/** Lengths past this are a slip of the unit, and the overlay is exact up to it. @source our own choice */
+export const LARGEST_MM: Millimetres = 60_000
+/** A lining or an allowance thicker than this is a slip of the unit. @source our own choice */
+export const DEEPEST_MM: Millimetres = 10_000
+export const LONGEST_NAME = 200
+export const LONGEST_NOTE = 2000
