@@ -5,7 +5,10 @@ import { roomCautions } from '#analysis/cautions/room.ts'
 import { spaceCautions } from '#analysis/cautions/space.ts'
 import type { Caution, SchemeResult } from '#analysis/results.ts'
 
-/** Everything a designer must read beside a scheme, life safety first. */
+/** Said before anything else: there is no room to speak of. */
+const NO_ROOM: readonly string[] = ['nothing-left', 'no-height']
+
+/** Everything a designer must read beside a scheme, what leaves no room first, then life safety. */
 export function cautionsFor(input: AnalysisInput, result: Omit<SchemeResult, 'cautions'>): readonly Caution[] {
   const all = [
     ...liningCautions(input),
@@ -13,8 +16,11 @@ export function cautionsFor(input: AnalysisInput, result: Omit<SchemeResult, 'ca
     ...roomCautions(input, result),
     ...spaceCautions(input, result),
   ]
+  const noRoom = all.filter(({ code }) => NO_ROOM.includes(code))
+  const others = all.filter(({ code }) => !NO_ROOM.includes(code))
   return [
-    ...all.filter((caution) => caution.kind === 'life-safety'),
-    ...all.filter((caution) => caution.kind === 'check'),
+    ...noRoom,
+    ...others.filter((caution) => caution.kind === 'life-safety'),
+    ...others.filter((caution) => caution.kind === 'check'),
   ]
 }

@@ -15,6 +15,12 @@ interface Version {
   readonly text: string
 }
 
+/** A project that is to be written; one that was just opened begins a version of its own. */
+interface Waiting {
+  readonly project: Project
+  readonly begins: boolean
+}
+
 interface Versions extends DBSchema {
   versions: { key: number; value: Version }
 }
@@ -47,19 +53,20 @@ export interface Autosave {
 export function createAutosave(input: AutosaveInput): Autosave {
   const store = createStore<AutosaveState>(() => ({ kind: 'waiting' }))
   const database = lazily(openVersions)
-  let current: { key: number; since: number } | null = null
-  let pending: Project | null = null
+  let current: Kept | null = null
+  let pending: Waiting | null = null
   let timer: ReturnType<typeof setTimeout> | null = null
+  let known = 0
   let writing: Promise<void> = Promise.resolve()
 
-  const save = async (project: Project): Promise<void> => {
+  const save = async ({ project, begins }: Waiting): Promise<void> => {
+    if (begins) current = null
     try {
       const at = input.now()
       const text = input.write(project)
       const read = input.read(text)
       if (!read.ok) throw new Error(read.error.message)
-      const key = await writeVersion(await database(), { savedAt: at.getTime(), text })
-      current = await settle(await database(), current, key, at.getTime())
+      current = await keep(await database(), current, { savedAt: at.getTime(), text })
       if (pending === null) store.setState({ kind: 'saved', at }, true)
     } catch (cause) {
       store.setState({ kind: 'failed', reason: cause instanceof Error ? cause.message : String(cause) }, true)
@@ -68,13 +75,13 @@ export function createAutosave(input: AutosaveInput): Autosave {
   const flush = (): Promise<void> => {
     if (timer !== null) clearTimeout(timer)
     timer = null
-    const project = pending
+    const waiting = pending
     pending = null
-    if (project !== null) writing = writing.then(() => save(project))
+    if (waiting !== null) writing = writing.then(() => save(waiting))
     return writing
   }
-  const wait = (project: Project): void => {
-    pending = project
+  const wait = (project: Project, begins: boolean): void => {
+    pending = { project, begins: begins || (pending?.begins ?? false) }
     store.setState({ kind: 'waiting' }, true)
     if (timer !== null) clearTimeout(timer)
     timer = setTimeout(flush, PAUSE_MS)
@@ -90,9 +97,13 @@ export function createAutosave(input: AutosaveInput): Autosave {
       }
     },
     follow: (document) => {
-      wait(document.getState().project)
+      wait(document.getState().project, true)
       return document.subscribe((state, before) => {
-        if (state.project !== before.project) wait(state.project)
+        if (state.project === before.project) return
+        const begins = state.opened !== known
+        known = state.opened
+        if (begins) void flush()
+        wait(state.project, begins)
       })
     },
   }
@@ -106,6 +117,20 @@ function openVersions(): Promise<IDBPDatabase<Versions>> {
   })
 }
 
+/** The version that stands for what is open now, and since when. */
+interface Kept {
+  readonly key: number
+  readonly since: number
+}
+
+/** Keeps a version, unless the newest one already says the same. */
+async function keep(database: IDBPDatabase<Versions>, former: Kept | null, version: Version): Promise<Kept> {
+  const newest = await database.transaction('versions').store.openCursor(null, 'prev')
+  if (newest?.value.text === version.text) return former ?? { key: newest.key, since: version.savedAt }
+  const key = await writeVersion(database, version)
+  return settle(database, former, key, version.savedAt)
+}
+
 /** Writes a version and reads it back; throws where the two differ. */
 async function writeVersion(database: IDBPDatabase<Versions>, version: Version): Promise<number> {
   const key = await database.add('versions', version)
@@ -115,12 +140,7 @@ async function writeVersion(database: IDBPDatabase<Versions>, version: Version):
 }
 
 /** Takes out the version this one replaces, and those too old to keep. */
-async function settle(
-  database: IDBPDatabase<Versions>,
-  former: { key: number; since: number } | null,
-  key: number,
-  at: number,
-): Promise<{ key: number; since: number }> {
+async function settle(database: IDBPDatabase<Versions>, former: Kept | null, key: number, at: number): Promise<Kept> {
   const replaces = former !== null && at - former.since < SAME_VERSION_MS
   if (replaces) await database.delete('versions', former.key)
   const keys = await database.getAllKeys('versions')

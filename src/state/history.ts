@@ -15,6 +15,8 @@ export interface DocumentState {
   readonly preview: Project | null
   readonly past: readonly Step[]
   readonly future: readonly Step[]
+  /** How many projects were opened: a new one must never be kept in place of the one before it. */
+  readonly opened: number
   /** Why the last command was refused; null after any that was not. */
   readonly refusal: Refusal | null
 }
@@ -43,6 +45,7 @@ export function createDocumentStore(first: Project): DocumentStore {
     preview: null,
     past: [],
     future: [],
+    opened: 0,
     refusal: null,
   }))
   return {
@@ -52,7 +55,10 @@ export function createDocumentStore(first: Project): DocumentStore {
     run: (command) => run(store, command),
     undo: () => undo(store),
     redo: () => redo(store),
-    open: (project, label) => record(store, label, project),
+    open: (project, label) => {
+      store.setState((state) => ({ opened: state.opened + 1 }))
+      record(store, label, project)
+    },
     dismissRefusal: () => store.setState({ refusal: null }),
   }
 }
