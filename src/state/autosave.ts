@@ -10,7 +10,8 @@ export type AutosaveState =
   | { readonly kind: 'saved'; readonly at: Date }
   | { readonly kind: 'failed'; readonly reason: string }
 
-interface Version {
+/** A project as it was kept. */
+export interface Version {
   readonly savedAt: number
   readonly text: string
 }

@@ -1,4 +1,5 @@
 import { Drawer } from '#ui/dialogs/Drawer.tsx'
+import { EarlierVersions } from '#ui/dialogs/EarlierVersions.tsx'
 import { openText } from '#ui/files.ts'
 import { SAMPLES } from '#ui/samples.ts'
 import { useSession } from '#ui/session.ts'
@@ -25,6 +26,7 @@ export function SamplesDrawer() {
           </li>
         ))}
       </ul>
+      <EarlierVersions />
       <p className="quiet">The open project gives way; Undo brings it back.</p>
     </Drawer>
   )
