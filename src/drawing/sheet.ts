@@ -132,7 +132,7 @@ function sideColumns(
 ): Mark[] | null {
   const gap = GUTTER * 0.7
   const width = (area.width - (columns - 1) * gap) / columns
-  const ledger = ledgerTable(input.result.ledger, input.units, width, size)
+  const ledger = ledgerTable(input.result, input.units, width, size)
   const taken = ledger.height + size * 1.6
   if (taken > area.height) return null
   const boxes = Array.from({ length: columns }, (_, index): Box => {

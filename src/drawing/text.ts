@@ -88,11 +88,11 @@ export function minusSign(text: string): string {
   return text.replace(/^-/, '−')
 }
 
-/** Breaks a text into lines no wider than `width`; a single word that is wider stands alone on its line. */
+/** Breaks a text into lines no wider than `width`; a word that is wider is broken where it meets the edge. */
 export function wrapText(text: string, width: number, size: number, weight: Weight): string[] {
   const lines: string[] = []
   let line = ''
-  for (const word of words(text)) {
+  for (const word of words(text).flatMap((whole) => breakWord(whole, width, size, weight))) {
     const longer = line === '' ? word : `${line} ${word}`
     if (line !== '' && textWidth(longer, size, weight) > width) {
       lines.push(line)
@@ -103,6 +103,21 @@ export function wrapText(text: string, width: number, size: number, weight: Weig
   }
   if (line !== '') lines.push(line)
   return lines
+}
+
+/** Pieces of a word that fit a line, each of one character at least. */
+function breakWord(word: string, width: number, size: number, weight: Weight): string[] {
+  if (textWidth(word, size, weight) <= width) return [word]
+  const pieces: string[] = []
+  let piece = ''
+  for (const character of word) {
+    if (piece !== '' && textWidth(piece + character, size, weight) > width) {
+      pieces.push(piece)
+      piece = ''
+    }
+    piece += character
+  }
+  return [...pieces, piece]
 }
 
 /** Units that stay on the line of their number. */

@@ -23,3 +23,13 @@ export function middleOf(places: readonly Place[]): Place {
   const ys = places.map(([, y]) => y)
   return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2]
 }
+
+/** A place lies inside a ring, by counting the sides it looks past. */
+export function isInside(ring: readonly Place[], [x, y]: Place): boolean {
+  let inside = false
+  ring.forEach(([x1, y1], index) => {
+    const [x2, y2] = ring[(index + 1) % ring.length]!
+    if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside
+  })
+  return inside
+}

@@ -2,19 +2,19 @@ import { toTarget } from '#drawing/frame.ts'
 import type { Box, Mark, Place } from '#drawing/model.ts'
 import { growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import { middleOf, planPoints } from '#drawing/plan/rings.ts'
+import { isInside, middleOf, planPoints } from '#drawing/plan/rings.ts'
 import { textMark, textWidth } from '#drawing/text.ts'
 import { formatArea, formatLength } from '#units/format.ts'
 
-/** The room's name with its clear area and lowest clear height, as near the middle as there is space. */
+/** The room's name with its clear area and clear height, as near the middle as there is space. */
 export function roomLabel(context: PlanContext): Mark[] {
   const { room, result, style, units, placer } = context
   if (result === null || result.clear.length === 0) return []
-  const { floorAreaM2, clearHeightMm } = result.ledger
+  const { floorAreaM2, clearHeightMm, drops } = result.ledger
   const area = `${formatArea(floorAreaM2.clear, units)} clear`
-  const height = `${formatLength(clearHeightMm.lowest, units)} high`
+  const height = `${formatLength(clearHeightMm.lowest, units)} high${drops.length > 0 ? ' away from drops' : ''}`
   const places = centres(context)
-  const candidates = [[`${area} · ${height}`], [area, height]].flatMap((lines) =>
+  const candidates = [[`${area} · ${height}`], [area, height], [area]].flatMap((lines) =>
     places.map((place) => block(context, lines, place)),
   )
   const found = placer.placeFirst(candidates)
@@ -53,13 +53,4 @@ function centres({ result, room, frame }: PlanContext): Place[] {
   return grid
     .map(([dx, dy]): Place => [x + dx * across * 0.19, y + dy * down * 0.19])
     .filter((place) => isInside(ring, place))
-}
-
-function isInside(ring: readonly Place[], [x, y]: Place): boolean {
-  let inside = false
-  ring.forEach(([x1, y1], index) => {
-    const [x2, y2] = ring[(index + 1) % ring.length]!
-    if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside
-  })
-  return inside
 }

@@ -9,7 +9,17 @@ import type { LengthUnit } from '#units/quantity.ts'
 interface Entry {
   readonly surfaces: string
   readonly built: string
-  readonly cells: readonly string[]
+  /** Each in one line, or in the two it may be broken into. */
+  readonly cells: readonly (readonly string[])[]
+}
+
+/** Where the columns of a table stand, and what stands in them. */
+interface Columns {
+  readonly cellsOf: (entry: Entry) => readonly (readonly string[])[]
+  readonly first: number
+  readonly built: number
+  /** Right edges of the columns of figures; the last is the table's own. */
+  readonly rights: readonly number[]
 }
 
 /** A table ready to be put anywhere. */
@@ -18,7 +28,16 @@ export interface Table {
   readonly marks: (x: number, y: number) => Mark[]
 }
 
-const HEADS = ['From finished face', 'From structure', 'STC', 'Rw (C; Ctr)']
+/** Heads of the columns of figures, in two lines: a head must not make its column wider than its figures need. */
+const HEADS = [
+  ['From finished', 'face'],
+  ['From', 'structure'],
+  ['', 'STC'],
+  ['Rw', '(C; Ctr)'],
+] as const
+const NAME_SHARE = 0.2
+/** Below this share of the width for the words, the figures are set in two lines. */
+const WORDS_SHARE = 0.36
 
 /** The assembly list: which surfaces, what is built, its depths and its predicted ratings. */
 export function scheduleTable(
@@ -28,44 +47,36 @@ export function scheduleTable(
   size: number,
 ): Table {
   const entries = entriesOf(surfaces, units)
-  const gap = size * 1.6
-  const columns = HEADS.map((head, index) =>
-    Math.max(textWidth(head, size, 400), ...entries.map(({ cells }) => textWidth(cells[index]!, size, 400))),
-  )
-  const fixed = columns.reduce((sum, column) => sum + column + gap, 0)
-  const first = Math.min(width * 0.24, Math.max(...entries.map((entry) => textWidth(entry.surfaces, size, 600))) + gap)
-  const built = Math.max(width - fixed - first, width * 0.2)
+  const gap = size * GAP
+  const { cellsOf, first, built, rights } = columnsOf(entries, width, size)
   const rows = entries.map((entry) => ({
-    entry,
     names: wrapText(entry.surfaces, first - gap + 1e-6, size, 600),
-    lines: wrapText(entry.built, built - gap * 0.3, size, 400),
+    lines: wrapText(entry.built, built, size, 400),
+    cells: cellsOf(entry),
   }))
   const line = size * LINE_HEIGHT
   const padding = size * 0.7
-  const heights = rows.map(({ names, lines }) => Math.max(names.length, lines.length) * line + padding)
-  const height = line + padding + heights.reduce((sum, row) => sum + row, 0)
-  const rights = columns.map(
-    (_, index) => first + built + columns.slice(0, index + 1).reduce((sum, column) => sum + column + gap, 0),
+  const heights = rows.map(
+    ({ names, lines, cells }) =>
+      Math.max(names.length, lines.length, ...cells.map((cell) => cell.length)) * line + padding,
   )
+  const headHeight = 2 * line + padding
+  const height = headHeight + heights.reduce((sum, row) => sum + row, 0)
   return {
     height,
     marks: (x, y) => {
       const common = { size, role: 'table' } as const
-      const head = { ...common, colour: 'soft' } as const
-      const baseline = y + size
-      const marks: Mark[] = [
-        textMark('Surface', x, baseline, head),
-        textMark('What is built', x + first, baseline, head),
-        ...HEADS.map((text, index) => textMark(text, x + rights[index]!, baseline, { ...head, anchor: 'end' })),
-        rule(x, y + line + padding * 0.25, width, size, 'ink'),
-      ]
-      let top = y + line + padding
-      rows.forEach(({ entry, names, lines }, index) => {
+      const marks = headMarks(x, y + size, first, rights, size)
+      marks.push(rule(x, y + headHeight - padding * 0.75, width, size, 'ink'))
+      let top = y + headHeight
+      rows.forEach(({ names, lines, cells }, index) => {
         const at = (row: number): number => top + size * 0.75 + row * line
         marks.push(
           ...names.map((text, row) => textMark(text, x, at(row), { ...common, weight: 600 })),
           ...lines.map((text, row) => textMark(text, x + first, at(row), common)),
-          ...entry.cells.map((text, cell) => textMark(text, x + rights[cell]!, at(0), { ...common, anchor: 'end' })),
+          ...cells.flatMap((cell, column) =>
+            cell.map((text, row) => textMark(text, x + rights[column]!, at(row), { ...common, anchor: 'end' })),
+          ),
         )
         top += heights[index]!
         marks.push(rule(x, top - padding * 0.75, width, size, 'line'))
@@ -75,18 +86,63 @@ export function scheduleTable(
   }
 }
 
+/** Free space before each column of figures, over the font size. */
+const GAP = 1.6
+
+function columnsOf(entries: readonly Entry[], width: number, size: number): Columns {
+  const gap = size * GAP
+  const names = Math.max(...entries.map((entry) => textWidth(entry.surfaces, size, 600)))
+  const first = Math.min(width * NAME_SHARE, names + gap)
+  const inOne = ({ cells }: Entry): string[][] => cells.map((parts) => [parts.join(' ')])
+  const inTwo = ({ cells }: Entry): Entry['cells'] => cells
+  const widthsOf = (cellsOf: Columns['cellsOf']): number[] => {
+    const cells = entries.map(cellsOf)
+    return HEADS.map((head, index) =>
+      Math.max(...[head, ...cells.map((row) => row[index]!)].flat().map((text) => textWidth(text, size, 400) + gap)),
+    )
+  }
+  const whole = widthsOf(inOne)
+  const fits = width - first - sum(whole) >= width * WORDS_SHARE
+  const widths = fits ? whole : widthsOf(inTwo)
+  return {
+    cellsOf: fits ? inOne : inTwo,
+    first,
+    built: Math.max(0, width - first - sum(widths)),
+    rights: widths.map((_, index) => width - sum(widths.slice(index + 1))),
+  }
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0)
+}
+
+/** The heads, those of one line level with the second line of the others. */
+function headMarks(x: number, baseline: number, first: number, rights: readonly number[], size: number): Mark[] {
+  const style = { size, role: 'table', colour: 'soft' } as const
+  const second = baseline + size * LINE_HEIGHT
+  return [
+    textMark('Surface', x, second, style),
+    textMark('What is built', x + first, second, style),
+    ...HEADS.flatMap((lines, column) =>
+      lines.map((text, row) =>
+        textMark(text, x + rights[column]!, row === 0 ? baseline : second, { ...style, anchor: 'end' }),
+      ),
+    ).filter(({ text }) => text !== ''),
+  ]
+}
+
 /** A thin line across a table. */
 export function rule(x: number, y: number, width: number, size: number, colour: 'ink' | 'line'): Mark {
   return { kind: 'lines', role: 'table', runs: [[x, y, x + width, y]], stroke: { colour, width: size * 0.06 } }
 }
 
 function entriesOf(surfaces: readonly SurfaceResult[], units: LengthUnit): Entry[] {
-  const groups = new Map<string, { labels: SurfaceResult[]; built: string; cells: string[] }>()
+  const groups = new Map<string, { labels: SurfaceResult[]; built: string; cells: string[][] }>()
   for (const surface of surfaces) {
     const built = builtText(surface)
     const cells = [
-      minusSign(formatLength(surface.depthFromFaceMm, units)),
-      minusSign(formatLength(surface.depthFromStructureMm, units)),
+      [minusSign(formatLength(surface.depthFromFaceMm, units))],
+      [minusSign(formatLength(surface.depthFromStructureMm, units))],
       ...ratingCells(surface),
     ]
     const key = [surface.kind, built, ...cells].join('\n')
@@ -103,10 +159,13 @@ function builtText({ assembly, assemblyName, removeLining, hasLining }: SurfaceR
   return hasLining ? `${assemblyName}; over the existing lining` : assemblyName
 }
 
-function ratingCells({ rating }: SurfaceResult): [string, string] {
-  if (rating === null) return ['not rated', 'not rated']
-  const stc = `${rating.stc}, likely ${rating.likely[0]}–${rating.likely[1]}`
-  return [stc, `${rating.rw} (${minusSign(String(rating.c))}; ${minusSign(String(rating.ctr))})`]
+function ratingCells({ rating }: SurfaceResult): [string[], string[]] {
+  if (rating === null) return [['not rated'], ['not rated']]
+  const terms = `(${minusSign(String(rating.c))}; ${minusSign(String(rating.ctr))})`
+  return [
+    [`${rating.stc},`, `likely ${rating.likely[0]}–${rating.likely[1]}`],
+    [String(rating.rw), terms],
+  ]
 }
 
 /** Wall 1, Wall 2, Wall 3 and the floor: Walls 1–3, Floor. */
