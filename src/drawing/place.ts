@@ -14,13 +14,25 @@ export interface Placer {
   readonly placeFirst: <Candidate extends { readonly boxes: readonly Box[]; readonly overThin?: boolean | undefined }>(
     candidates: Iterable<Candidate>,
   ) => Candidate | undefined
+  /** The same account, kept on its own from here on: for trying how much finds room. */
+  readonly copy: () => Placer
 }
 
 /** @param bounds  labels stay inside it; absent: anywhere */
 export function createPlacer(bounds?: Box): Placer {
-  const boxes: Box[] = []
-  const lines: (readonly [number, number, number, number])[] = []
-  const thinLines: (readonly [number, number, number, number])[] = []
+  return placerOf(bounds, { boxes: [], lines: [], thinLines: [] })
+}
+
+type Line = readonly [number, number, number, number]
+
+/** All that is taken so far. */
+interface Taken {
+  readonly boxes: Box[]
+  readonly lines: Line[]
+  readonly thinLines: Line[]
+}
+
+function placerOf(bounds: Box | undefined, { boxes, lines, thinLines }: Taken): Placer {
   const isFree = (box: Box, overThin = false): boolean =>
     (bounds === undefined || contains(bounds, box)) &&
     !boxes.some((taken) => boxesMeet(taken, box)) &&
@@ -49,6 +61,7 @@ export function createPlacer(bounds?: Box): Placer {
       }
       return undefined
     },
+    copy: () => placerOf(bounds, { boxes: [...boxes], lines: [...lines], thinLines: [...thinLines] }),
   }
 }
 

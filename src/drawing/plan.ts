@@ -1,5 +1,5 @@
 import { marksBox } from '#drawing/bounds.ts'
-import type { Mark } from '#drawing/model.ts'
+import type { Box, Mark } from '#drawing/model.ts'
 import { createPlacer } from '#drawing/place.ts'
 import { clearDimensions } from '#drawing/plan/clearDimensions.ts'
 import { gridMarks } from '#drawing/plan/grid.ts'
@@ -49,9 +49,10 @@ function annotations(context: PlanContext): Mark[] {
   const { show = {} } = context
   const marks: Mark[] = []
   marks.push(...dropMarks(context), ...dropLabels(context))
-  if (show.clearDimensions !== false) marks.push(...clearDimensions(context))
+  const clear = show.clearDimensions === false ? [] : clearDimensions(context)
+  marks.push(...clear)
   if (show.openings !== false) marks.push(...openingLabels(context))
-  if (show.tags !== false) marks.push(...tagMarks(context, shortFirst(context)))
+  if (show.tags !== false) marks.push(...tagMarks(context, shortFirst(context), textBoxes(clear)))
   if (show.roomLabel !== false) marks.push(...roomLabel(context))
   marks.push(...obstacleLabels(context))
   if (show.dimensions !== false) marks.push(...outsideDimensions(context))
@@ -62,6 +63,10 @@ function annotations(context: PlanContext): Mark[] {
 function shortFirst({ walls, style }: PlanContext): WallLine[] {
   const isShort = ({ length }: WallLine): boolean => length < SHORT * style.text
   return [...walls.filter(isShort), ...walls.filter((wall) => !isShort(wall))]
+}
+
+function textBoxes(marks: readonly Mark[]): Box[] {
+  return marks.flatMap((mark) => (mark.kind === 'text' ? [mark.box] : []))
 }
 
 /** In the lower left corner of the view; without a view under everything else, flush with the outline. */

@@ -1,11 +1,12 @@
 import type { SurfaceResult } from '#analysis/results.ts'
 import type { Box, Mark, Place } from '#drawing/model.ts'
 import type { ColourToken } from '#drawing/palette.ts'
-import { growBox } from '#drawing/place.ts'
+import { boxesMeet, growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
+import { isInside } from '#drawing/plan/rings.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
 import type { PlanStyle } from '#drawing/style.ts'
-import { CAP_HEIGHT, minusSign, textMark, textWidth } from '#drawing/text.ts'
+import { CAP_HEIGHT, DESCENT, minusSign, textMark, textWidth } from '#drawing/text.ts'
 import { formatLength } from '#units/format.ts'
 
 /** Where a tag could stand: its circle, and which side its words are on. */
@@ -14,6 +15,8 @@ interface TagPlace {
   readonly lines: readonly string[]
   readonly side: Side
   readonly boxes: readonly Box[]
+  /** What the words cover; null: there are none. */
+  readonly words: Box | null
   readonly overThin: boolean
 }
 
@@ -23,14 +26,71 @@ type Side = 'left' | 'right' | 'along'
 /** Line height of the words over their size. */
 const LINE = 1.25
 /** Shares along the wall at which a tag is tried. */
-const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.25, 0.75]
+const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.25, 0.75, 0.35, 0.65, 0.16, 0.84]
 
-/** Wall numbers in circles inside the room, with depth and rating beside where there is space. */
-export function tagMarks(context: PlanContext, walls: readonly WallLine[]): Mark[] {
-  return walls.flatMap((wall) => {
-    const place = context.placer.placeFirst(candidates(context, wall)) ?? onTheWall(context, wall)
-    return place ? drawTag(context, wall, place) : []
-  })
+/** What the tags of a drawing say beside their numbers, the richest first: never a rating without its range. */
+type Wording = 'full' | 'brief' | 'depth' | 'number'
+
+/** A wall with as much beside its openings, mm and text sizes, is one whose words decide the wording of all. */
+const TELLING = { mm: 1200, texts: 10 }
+
+/**
+ * Wall numbers in circles inside the room, with depth and rating beside. All walls are told in the same manner: the
+ * richest for which every wall of some length finds room; a wall that still finds none has its bare number.
+ * @param apart  boxes of dimension texts; words beside them would read as theirs
+ */
+export function tagMarks(context: PlanContext, walls: readonly WallLine[], apart: readonly Box[]): Mark[] {
+  const close = apart.map((box) => growBox(box, context.style.text))
+  for (const wording of wordingsFor(context)) {
+    const placer = context.placer.copy()
+    const last = wording === 'depth' || wording === 'number'
+    const placed = placeAll({ ...context, placer }, walls, { wording, close, last })
+    if (placed === null) continue
+    for (const { place } of placed) for (const box of place.boxes) context.placer.take(box)
+    return placed.flatMap(({ wall, place }) => drawTag(context, wall, place))
+  }
+  return []
+}
+
+interface Manner {
+  readonly wording: Wording
+  readonly close: readonly Box[]
+  /** There is no shorter wording: a long wall may go without words. */
+  readonly last: boolean
+}
+
+function wordingsFor({ result, show }: PlanContext): readonly Wording[] {
+  return result === null || show?.ratings === false ? ['number'] : ['full', 'brief', 'depth']
+}
+
+interface Placed {
+  readonly wall: WallLine
+  readonly place: TagPlace
+}
+
+/** A place for each wall's tag; null when a telling wall has no room for its words. */
+function placeAll(context: PlanContext, walls: readonly WallLine[], manner: Manner): Placed[] | null {
+  const outline = context.walls.map(({ a }) => a)
+  const placed: Placed[] = []
+  for (const wall of walls) {
+    const ways = linesOf(context, wall, manner.wording)
+    const fits = ({ centre, words }: TagPlace): boolean =>
+      isInside(outline, centre) && !(words && manner.close.some((box) => boxesMeet(box, words)))
+    const inside = ways.reduce<TagPlace | undefined>(
+      (found, lines) => found ?? context.placer.placeFirst(candidates(context, wall, lines, fits)),
+      undefined,
+    )
+    if (!inside && ways.length > 0 && !manner.last && isTelling(context, wall)) return null
+    const place = inside ?? context.placer.placeFirst(bareNumbers(context, wall, fits)) ?? onTheWall(context, wall)
+    if (place) placed.push({ wall, place })
+  }
+  return placed
+}
+
+function isTelling({ room, style, frame }: PlanContext, { id, lengthMm }: WallLine): boolean {
+  const openings = room.openings.filter(({ wall }) => wall === id)
+  const free = openings.reduce((rest, { widthMm }) => rest - widthMm, lengthMm)
+  return free >= TELLING.mm && free * frame.scale >= TELLING.texts * style.text
 }
 
 /** What stands beside a tag: depth taken and rating, in one or two lines. */
@@ -41,17 +101,26 @@ export function tagLines(surface: SurfaceResult, units: PlanContext['units']): [
   return [depth, `STC ${rating.stc}, likely ${rating.likely[0]}–${rating.likely[1]}`]
 }
 
-/** Most words first, near before far, the middle of the wall before its ends; at last the bare number outside. */
-function* candidates(context: PlanContext, wall: WallLine): Generator<TagPlace> {
-  const { style } = context
-  const away = style.tagRadius + style.air * 1.5
+/** Close to the wall before far, the middle of the wall before its ends; words level before words turned. */
+function* candidates(context: PlanContext, wall: WallLine, lines: readonly string[], fits: Fits): Generator<TagPlace> {
+  const { tagRadius, air } = context.style
   const face = Math.max(wall.depth, 0)
-  for (const lines of wordings(context, wall)) {
-    yield* alongWall(context, wall, face + away, lines)
-    yield* alongWall(context, wall, face + away * 2.2, lines)
+  for (const turned of lines.length > 0 && Math.abs(wall.inward[0]) > 0.9 ? [false, true] : [false]) {
+    for (const away of [tagRadius + air * 1.5, (tagRadius + air * 1.5) * 2.2, tagRadius + air * 0.85]) {
+      for (const place of alongWall(context, wall, face + away, lines, turned)) if (fits(place)) yield place
+    }
   }
-  for (const rows of [0.45, 0.7, 1.1, 1.6]) yield* alongWall(context, wall, -style.firstRow * rows, [])
 }
+
+/** Inside as with words; at last outside, where a number must stand alone. */
+function* bareNumbers(context: PlanContext, wall: WallLine, fits: Fits): Generator<TagPlace> {
+  yield* candidates(context, wall, [], fits)
+  for (const rows of [0.45, 0.7, 1.1, 1.6]) {
+    yield* alongWall(context, wall, -context.style.firstRow * rows, [], false)
+  }
+}
+
+type Fits = (place: TagPlace) => boolean
 
 /** Where nothing is free, the number stands on the wall itself; a wall shorter than its tag has none. */
 function onTheWall(context: PlanContext, wall: WallLine): TagPlace | undefined {
@@ -59,17 +128,24 @@ function onTheWall(context: PlanContext, wall: WallLine): TagPlace | undefined {
   return tagPlace(context, onWall(wall, wall.length / 2, 0), [], 'right')
 }
 
-function wordings({ units, show }: PlanContext, { result }: WallLine): (readonly string[])[] {
-  if (result === null || show?.ratings === false) return [[]]
-  const [depth, rating] = tagLines(result, units)
-  // Shorter, but never a rating without its range.
-  const brief = rating.replace(/, likely (.*)$/, ' ($1)')
-  return [[depth, rating], [depth, brief], [depth], []]
+/** The words in two lines, else in one; empty: none are said. */
+function linesOf({ units }: PlanContext, { result }: WallLine, wording: Wording): readonly (readonly string[])[] {
+  if (result === null || wording === 'number') return []
+  const [depth, full] = tagLines(result, units)
+  if (wording === 'depth') return [[depth]]
+  const rating = wording === 'full' ? full : full.replace(/, likely (.*)$/, ' ($1)')
+  return [[depth, rating], [`${depth}, ${rating}`]]
 }
 
-function* alongWall(context: PlanContext, wall: WallLine, t: number, lines: readonly string[]): Generator<TagPlace> {
-  const sides: Side[] = wall.inward[0] < -0.3 ? ['left', 'right'] : ['right', 'left']
-  if (lines.length === 1 && Math.abs(wall.inward[0]) > 0.9) sides.push('along')
+function* alongWall(
+  context: PlanContext,
+  wall: WallLine,
+  t: number,
+  lines: readonly string[],
+  turned: boolean,
+): Generator<TagPlace> {
+  const level: Side[] = wall.inward[0] < -0.3 ? ['left', 'right'] : ['right', 'left']
+  const sides: Side[] = turned ? ['along'] : lines.length === 0 ? ['right'] : level
   for (const share of SHARES) {
     for (const side of sides) yield tagPlace(context, onWall(wall, wall.length * share, t), lines, side)
   }
@@ -79,12 +155,12 @@ function tagPlace({ style }: PlanContext, centre: Place, lines: readonly string[
   const reach = style.tagRadius
   const circle: Box = { x: centre[0] - reach, y: centre[1] - reach, width: 2 * reach, height: 2 * reach }
   const boxes = [growBox(circle, style.air / 2)]
-  if (lines.length > 0) {
-    const width = Math.max(...lines.map((line, index) => textWidth(line, style.text, weightOf(lines, index))))
-    const height = lines.length * style.text * LINE
-    boxes.push(growBox(wordsBox(centre, reach + style.air, width, height, side), style.air / 2))
-  }
-  return { centre, lines, side, boxes, overThin: lines.length === 0 }
+  if (lines.length === 0) return { centre, lines, side, boxes, words: null, overThin: true }
+  const width = Math.max(...lines.map((line, index) => textWidth(line, style.text, weightOf(lines, index))))
+  const height = (CAP_HEIGHT + 2 * DESCENT + (lines.length - 1) * LINE) * style.text
+  const words = wordsBox(centre, reach + style.air, width, height, side)
+  boxes.push(growBox(words, style.air / 2))
+  return { centre, lines, side, boxes, words, overThin: false }
 }
 
 function wordsBox([x, y]: Place, start: number, width: number, height: number, side: Side): Box {

@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url'
 import { Resvg } from '@resvg/resvg-js'
 import { describe, expect, it } from 'vitest'
-import type { Caution } from '#analysis/results.ts'
+import type { Caution, SchemeResult } from '#analysis/results.ts'
 import { markBox } from '#drawing/bounds.ts'
 import type { Drawing, TextMark } from '#drawing/model.ts'
 import { boxesMeet, growBox } from '#drawing/place.ts'
@@ -11,6 +11,7 @@ import { sheetDrawing } from '#drawing/sheet.ts'
 import { drawingToSvg } from '#drawing/svg.ts'
 import { missingCharacters } from '#drawing/text.ts'
 import { aBasement, aGarage, aPlanResult } from '../../support/drawing.ts'
+import { analyse, openSample } from '../../support/samples.ts'
 
 function cautions(count: number): Caution[] {
   return Array.from({ length: count }, (_, index) => ({
@@ -105,6 +106,61 @@ describe('the sheet', () => {
       )
     }
   }
+
+  const long = 'Independent double studs with a wide gap, three boards, damping compound and Schwingungsdämmungsplatten'
+  const longNamed = (result: SchemeResult): SchemeResult => ({
+    ...result,
+    name: 'A independent on concrete, as agreed with the owner on the second visit',
+    surfaces: result.surfaces.map((surface, index) => (index % 2 === 0 ? { ...surface, assemblyName: long } : surface)),
+  })
+  const room = openSample('basement')
+  const concrete = analyse(room, 'A independent on concrete')
+  for (const paper of Object.keys(PAPERS) as PaperName[]) {
+    for (const landscape of [true, false]) {
+      it(`keeps the assembly list within its width on ${paper}, ${landscape ? 'landscape' : 'portrait'}`, () => {
+        for (const result of [concrete, longNamed(concrete)]) {
+          const sheet = sheetDrawing({ ...base, room: room.rooms[0]!, result, paper, landscape })
+          const rules = sheet.marks.flatMap((mark) => (mark.kind === 'lines' && mark.role === 'table' ? mark.runs : []))
+          const right = Math.max(...rules.map((run) => run[2]!))
+          const cells = texts(sheet).filter(({ role }) => role === 'table')
+          const others = sheet.marks.filter(({ role }) => role === 'caution' || role === 'ledger').map(markBox)
+          for (const [index, { box, text }] of cells.entries()) {
+            expect(box.x + box.width, text).toBeLessThanOrEqual(right + 1e-6)
+            for (const other of others) expect(boxesMeet(box, other), text).toBe(false)
+            for (const next of cells.slice(index + 1)) {
+              expect(boxesMeet(growBox(box, -0.02), growBox(next.box, -0.02)), `${text} | ${next.text}`).toBe(false)
+            }
+          }
+        }
+      })
+    }
+  }
+
+  it('tells the height under each drop right after the height away from them', () => {
+    const lines = texts(sheetDrawing({ ...base, room: room.rooms[0]!, result: concrete, paper: 'a3' })).filter(
+      ({ role }) => role === 'ledger',
+    )
+    const words = lines.map(({ text }) => text)
+    const at = words.indexOf('Clear height, away from drops')
+    expect(words.slice(at + 1, at + 7)).toEqual([
+      `7'-8"`,
+      `7'-6"`,
+      'Under Steel beam',
+      `6'-9 5/8"`,
+      'Under Duct trunk',
+      `6'-6 3/4"`,
+    ])
+    for (const index of [2, 4, 6]) expect(lines[at + index]).toMatchObject({ weight: 600, colour: 'ink' })
+    expect(words).not.toContain('Lowest clear height')
+  })
+
+  it('claims no height and no volume where nothing is left', () => {
+    const words = said(sheetDrawing({ ...base, result: { ...base.result, clear: [] } }))
+    expect(words).toContain('none: the linings meet')
+    for (const text of ['clear height', 'Volume', 'Clear size', 'Floor kept ']) {
+      expect(words.replace('Floor kept as it is', '')).not.toContain(text)
+    }
+  })
 
   it('shows ink in every label of the picture', () => {
     const basement = aBasement()
