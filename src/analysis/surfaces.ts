@@ -1,14 +1,16 @@
+import { capForDisplay } from '#acoustics/curve.ts'
 import type { Prediction } from '#acoustics/layered/predict.ts'
 import { rate, rateAll, STC } from '#acoustics/rating.ts'
 import { depthsOf, takesLiningOff } from '#analysis/depths.ts'
 import type { Note, SurfaceRating, SurfaceResult } from '#analysis/results.ts'
 import type { SurfaceFacts } from '#analysis/room.ts'
 import type { Choice } from '#analysis/scheme.ts'
+import { lossWithVents } from '#analysis/vents.ts'
 import type { Assembly, Catalogue, SurfaceKind } from '#assemblies/assembly.ts'
 import { combineLayers } from '#assemblies/combine.ts'
 import type { BoardLayer } from '#assemblies/layer.ts'
 import { layersMass, predictLayers } from '#assemblies/predict.ts'
-import { invariant } from '#units/result.ts'
+import { invariant, ok } from '#units/result.ts'
 
 /** Everything about a surface that does not depend on its neighbours. */
 export interface SurfaceInput {
@@ -69,11 +71,41 @@ function rateSurface(
   if (input.facts.farSide === 'soil') {
     return unrated('soil', `${input.label}: there is soil behind it, so no airborne path to rate.`)
   }
-  const predicted = predictLayers(layers, input.quality)
+  if (hasFloatingParts(input)) {
+    const text = `${input.label}: a floating floor is built against footsteps and structure-borne sound; its airborne figure is not predicted.`
+    return unrated('floating-floor', text)
+  }
+  const predicted = predictWithVents(input, layers)
   if (!predicted.ok) {
     return unrated('not-predicted', `${input.label}: ${predicted.error.map((problem) => problem.message).join(' ')}`)
   }
-  return { rating: ratingOf(predicted.value), notes: predicted.value.notes }
+  const rating = ratingOf(predicted.value)
+  return {
+    rating,
+    notes: rating.stc > FLANKING_FROM_STC ? [...predicted.value.notes, FLANKING] : predicted.value.notes,
+  }
+}
+
+/** Past this no wall is heard alone any more: the junctions around it carry as much. @source common practice, no source */
+const FLANKING_FROM_STC = 65
+const FLANKING: Note = {
+  code: 'flanking-decides',
+  text: 'Above about STC 65 what goes round the surface, through floor, junctions and frame, decides; the figure is of the surface alone.',
+}
+
+/** A floor that stands on a resilient layer. */
+function hasFloatingParts({ kind, choice, catalogue }: SurfaceInput): boolean {
+  const layers = catalogue.assemblies.get(choice.assembly)?.layers ?? []
+  return (
+    kind === 'floor' && layers.some((layer) => layer.kind === 'cavity' || (layer.kind === 'filler' && layer.floats))
+  )
+}
+
+function predictWithVents(input: SurfaceInput, layers: SurfaceResult['layers']) {
+  const predicted = predictLayers(layers, input.quality)
+  const ventLimitDb = input.catalogue.existing.get(input.facts.existing)?.ventLimitDb
+  if (!predicted.ok || ventLimitDb === undefined) return predicted
+  return ok({ ...predicted.value, lossDb: lossWithVents(predicted.value.lossDb, layers, ventLimitDb, input.quality) })
 }
 
 function unrated(code: string, text: string): { rating: null; notes: readonly Note[] } {
@@ -85,7 +117,8 @@ const SDS_95 = 1.96
 
 /** One prediction as the numbers a client asks for; the likely range is 95 %, in whole STC rounded outward. */
 export function ratingOf(prediction: Prediction): SurfaceRating {
-  const { stc, stcNo8dbRule, rw, c, ctr } = rateAll(prediction.lossDb)
+  const loss = capForDisplay(prediction.lossDb)
+  const { stc, stcNo8dbRule, rw, c, ctr } = rateAll(loss)
   const plusMinus95 = SDS_95 * prediction.spreadStcDb
   return {
     stc,
@@ -95,7 +128,7 @@ export function ratingOf(prediction: Prediction): SurfaceRating {
     ctr,
     plusMinus95,
     likely: [Math.floor(stc - plusMinus95), Math.ceil(stc + plusMinus95)],
-    stcRating: rate(prediction.lossDb, STC),
+    stcRating: rate(loss, STC),
     prediction,
     published: null,
   }

@@ -47,6 +47,8 @@ export interface ExistingConstruction {
   readonly structure: 'wood-frame' | 'steel-frame' | 'truss' | 'masonry' | 'slab'
   /** In order from the far side to the bare face of the structure; an open frame ends in its cavity. */
   readonly layers: readonly Layer[]
+  /** What openings of a vented space beyond hold its outer leaf to, dB in every band; absent: it is closed. */
+  readonly ventLimitDb?: number | undefined
   readonly notes: readonly string[]
   /** Where the numbers of each layer come from, in the order of the layers; the status is that of the weakest number. */
   readonly layerSources?: readonly Source[] | undefined

@@ -37,7 +37,7 @@ const TEXT: Readonly<Record<CombineNote['code'], string>> = {
   'shallow-void':
     'The void behind the new boards is shallow, so its resonance falls into the bass and anything that stands proud can bridge it: choose a deeper assembly where bass matters.',
   'vented-roof':
-    'The roof space is vented, and its openings hold the roof itself to about 22 to 25 dB whatever it weighs: the figure for this ceiling is an upper limit.',
+    'The roof space is vented: sound that goes by its openings is counted as losing 23.5 dB there (22 to 25, from memory), and then only what the new ceiling itself stops.',
   'nested-under-trusses':
     'Roof trusses have webs in their bays, so joists cannot be nested between them: choose independent joists below, or clips.',
   'masonry-on-frame':

@@ -154,6 +154,7 @@ export const existingConstructionSchema: z.ZodType<ExistingConstruction> = z.str
   structure: z.enum(['wood-frame', 'steel-frame', 'truss', 'masonry', 'slab']),
   layers: z.array(layerSchema).min(1),
   layerSources: z.array(sourceSchema).optional(),
+  ventLimitDb: z.number().positive().optional(),
   notes: z.array(z.string().min(1)),
   source: sourceSchema,
 })

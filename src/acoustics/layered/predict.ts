@@ -5,7 +5,7 @@ import { METHOD, type Quality } from '#acoustics/layered/method.ts'
 import { notesOn, type PredictionNote } from '#acoustics/layered/notes.ts'
 import { type Resonance, resonancesOf } from '#acoustics/layered/resonance.ts'
 import { guardShallowGaps } from '#acoustics/layered/shallowGapGuard.ts'
-import { type Family, spreadOf } from '#acoustics/layered/spread.ts'
+import { type Family, OUTSIDE_RANGE_DB, spreadOf } from '#acoustics/layered/spread.ts'
 import type { LayeredSystem } from '#acoustics/layered/system.ts'
 import type { Decibels, SquareMetres } from '#units/quantity.ts'
 import { invariant } from '#units/result.ts'
@@ -47,12 +47,14 @@ export function predictLoss(system: LayeredSystem, options: PredictOptions): Pre
   const curve = (part: LayeredSystem) => lossCurve(part, area, options.quality, METHOD)
   const guarded = guardShallowGaps(joined, curve(joined), curve)
   const spread = spreadOf(joined)
+  const notes = [...guarded.notes, ...notesOn(joined)]
+  const isOutside = notes.some((note) => note.code === 'outside-range')
   return {
     lossDb: guarded.lossDb,
     resonances: resonancesOf(joined),
-    notes: [...guarded.notes, ...notesOn(joined)],
+    notes,
     family: spread.family,
-    spreadStcDb: spread.stcDb,
+    spreadStcDb: isOutside ? Math.hypot(spread.stcDb, OUTSIDE_RANGE_DB) : spread.stcDb,
     spreadBandDb: spread.bandDb,
   }
 }

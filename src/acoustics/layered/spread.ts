@@ -21,6 +21,9 @@ const JOISTS_FROM_MM = 180
 /** A family as uncertain as this in STC is wider in every band, too. @source own choice */
 const WIDE_FROM_STC_DB = 4.5
 
+/** Added to the spread, as a root of squares, where the method was never tried. */
+export const OUTSIDE_RANGE_DB: Decibels = table.outsideRange.stcDb
+
 /** Links by hardware no published measurement was matched against. */
 export function isUnpublishedLink(link: Link): boolean {
   return link.kind === 'sound-clip' || link.kind === 'low-profile-clip' || link.kind === 'spring-hanger'
