@@ -36,11 +36,6 @@ function isMaterialClass(text: string): text is MaterialClass {
   return CLASSES.includes(text)
 }
 
-/** Every material by id, in the order of data/materials.json. */
-export function materialIds(): readonly string[] {
-  return Object.keys(ENTRIES)
-}
-
 export function isMaterialId(text: string): text is MaterialId {
   return Object.hasOwn(ENTRIES, text)
 }

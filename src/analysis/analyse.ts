@@ -1,6 +1,6 @@
 import { cautionsFor } from '#analysis/cautions.ts'
 import { depthsOf } from '#analysis/depths.ts'
-import { existingHeight } from '#analysis/heights.ts'
+import { meanHeight } from '#analysis/heights.ts'
 import { clearHeight, type HeightsTaken, ledgerOf } from '#analysis/ledger.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Room, SurfaceFacts, Wall } from '#analysis/room.ts'
@@ -103,11 +103,11 @@ function wallLength(room: Room, index: number): number {
   return from && to ? Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) : 0
 }
 
-/** Existing length times existing height, less the openings in it, m2. */
+/** Existing length times mean existing height, less the openings in it, m2. */
 function wallSoundArea(room: Room, wall: Wall, index: number): number {
-  const gross = wallLength(room, index) * existingHeight(room)
+  const gross = wallLength(room, index) * meanHeight(room)
   const openings = room.openings.filter((opening) => opening.wall === wall.id)
-  return (gross - openings.reduce((sum, opening) => sum + opening.widthMm * opening.heightMm, 0)) / 1e6
+  return Math.max(0, gross - openings.reduce((sum, opening) => sum + opening.widthMm * opening.heightMm, 0)) / 1e6
 }
 
 function flatResult(

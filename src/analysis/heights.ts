@@ -17,6 +17,11 @@ export function existingHeight(room: Room): Millimetres {
   return Math.min(...room.heights.map((point) => point.heightMm))
 }
 
+/** Mean of the measured heights: what the area of a wall is counted with. */
+export function meanHeight(room: Room): Millimetres {
+  return room.heights.reduce((sum, point) => sum + point.heightMm, 0) / room.heights.length
+}
+
 /** Drops with their boxing, over a floor raised by floorTakes. */
 export function boxedDrops(room: Room, floorTakes: Millimetres): readonly BoxedDrop[] {
   return room.drops.map((drop) => ({

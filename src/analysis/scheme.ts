@@ -18,5 +18,5 @@ const NOTHING: Choice = { assembly: AS_IS, removeLining: false }
 
 /** The choice for a surface; as-is where none was made. */
 export function choiceFor(scheme: Scheme, surfaceId: string): Choice {
-  return scheme.choices[surfaceId] ?? NOTHING
+  return Object.hasOwn(scheme.choices, surfaceId) ? (scheme.choices[surfaceId] ?? NOTHING) : NOTHING
 }

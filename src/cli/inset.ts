@@ -4,13 +4,19 @@ import { type Inset, type InsetInput, type InsetRefusal, insetRoom } from '#geom
 import type { Point } from '#geometry/polygon.ts'
 import { problemOf } from '#project/problems.ts'
 
-/** JSON has no NaN; null stands for it and is refused by the geometry in its own words. */
-const number = z.union([z.number(), z.null()]).transform((value) => value ?? Number.NaN)
+/** What is no finite number (1e999, or null, which stands for NaN in JSON) is refused by the geometry in its own words. */
+const number = z
+  .custom<number | null>((value) => typeof value === 'number' || value === null)
+  .transform((value) => value ?? Number.NaN)
 const point = z.tuple([number, number]).transform(([x, y]): Point => [x, y])
-const input = z.strictObject({
+/** Other keys, such as an id of the caller's, are let be. */
+const input = z.object({
   outline: z.array(point),
   depthsMm: z.array(number),
-  obstacles: z.array(z.strictObject({ outline: z.array(point), depthsMm: z.array(number) })).default([]),
+  obstacles: z
+    .array(z.object({ outline: z.array(point), depthsMm: z.array(number) }))
+    .nullish()
+    .transform((obstacles) => obstacles ?? []),
 })
 
 /** `leafgap inset FILE|-`: what is left of outlines after a depth on every wall, as JSON. */

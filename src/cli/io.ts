@@ -20,7 +20,8 @@ export function refused(problems: readonly string[], stdout = ''): Outcome {
 /** The text of a file, or of standard input for "-"; a sentence where it cannot be read. */
 export async function readInput(file: string): Promise<Result<string, string>> {
   try {
-    return ok(file === '-' ? await readStandardInput() : await readFile(file, 'utf8'))
+    const text = file === '-' ? await readStandardInput() : await readFile(file, 'utf8')
+    return ok(text.replace(/^\uFEFF/, ''))
   } catch (cause) {
     const reason = cause instanceof Error ? cause.message : 'no reason given'
     return fail(`${file} cannot be read: ${reason}`)

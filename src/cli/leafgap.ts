@@ -21,7 +21,10 @@ async function run(argv: readonly string[]): Promise<Outcome> {
     return refused([`there is no command "${command}": say report or inset`])
   if (file === undefined) return refused([`say a file: leafgap ${command} FILE`])
   if (extra !== undefined) return refused([`one file at a time: "${extra}" is one too many`])
-  return command === 'inset' ? insetCommand(file) : reportCommand(file, values)
+  if (command === 'report')
+    return values.out === '' ? refused(['--out needs a folder: --out DIR']) : reportCommand(file, values)
+  const [option] = Object.keys(values)
+  return option === undefined ? insetCommand(file) : refused([`inset takes no --${option}; it always prints JSON`])
 }
 
 function parse(argv: readonly string[]) {
@@ -43,7 +46,9 @@ function parse(argv: readonly string[]) {
 
 /** A closed pipe (leafgap report FILE | head) is no fault of ours. */
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error
+  if (error.code === 'EPIPE') return
+  process.stderr.write(`leafgap: the report could not be written out: ${error.message}\n`)
+  process.exitCode = 1
 })
 
 try {

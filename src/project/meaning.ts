@@ -26,7 +26,13 @@ function roomProblems(room: Room, at: string, catalogue: Catalogue): FileProblem
     ...room.walls.flatMap((wall, i) => existingProblem(wall, 'wall', `${at}.walls[${i}]`, catalogue)),
     ...existingProblem(room.ceiling, 'ceiling', `${at}.ceiling`, catalogue),
     ...existingProblem(room.floor, 'floor', `${at}.floor`, catalogue),
+    ...repeatedIds(room.obstacles, `${at}.obstacles`),
+    ...repeatedIds(room.drops, `${at}.drops`),
+    ...repeatedIds(room.openings, `${at}.openings`),
+    ...repeatedIds(room.heights, `${at}.heights`),
     ...openingProblems(room, at),
+    ...room.obstacles.flatMap((obstacle, i) => ringProblem(obstacle, `${at}.obstacles[${i}]`)),
+    ...room.drops.flatMap((drop, i) => ringProblem(drop, `${at}.drops[${i}]`)),
     ...outlineProblem(room, at),
   ]
 }
@@ -56,6 +62,7 @@ function existingProblem(facts: SurfaceFacts, kind: SurfaceKind, at: string, cat
 }
 
 function openingProblems(room: Room, at: string): FileProblem[] {
+  const highest = Math.max(...room.heights.map((point) => point.heightMm))
   return room.openings.flatMap((opening, i) => {
     const index = room.walls.findIndex((wall) => wall.id === opening.wall)
     const from = room.corners[index]
@@ -64,11 +71,22 @@ function openingProblems(room: Room, at: string): FileProblem[] {
     if (!from || !to)
       return [problem(`${where}.wall`, `"${opening.name}" stands in wall "${opening.wall}", which is not there`)]
     const length = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm)
+    if (opening.sillMm + opening.heightMm > highest) {
+      return [problem(where, `"${opening.name}" reaches higher than the room (${Math.round(highest)} mm)`)]
+    }
     if (opening.fromMm + opening.widthMm <= length + 1) return []
     return [
       problem(where, `"${opening.name}" reaches past the end of Wall ${index + 1} (${Math.round(length)} mm long)`),
     ]
   })
+}
+
+function ringProblem(
+  { name, corners }: { readonly name: string; readonly corners: Room['obstacles'][number]['corners'] },
+  at: string,
+): FileProblem[] {
+  const refusal = validateOutline(corners.map((corner) => [corner.xMm, corner.yMm] as const))
+  return refusal ? [problem(`${at}.corners`, `the sides of "${name}" cross, touch or enclose nothing`)] : []
 }
 
 function outlineProblem(room: Room, at: string): FileProblem[] {

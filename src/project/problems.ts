@@ -28,7 +28,7 @@ function sentenceOf(issue: z.core.$ZodIssue): string {
       if (issue.origin !== 'number') return `${what} ${customText(issue.message) ?? 'must not be empty'}`
       return `${what} has to be ${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}`
     case 'too_big':
-      return `${what} has to be at most ${issue.maximum}`
+      return issue.origin === 'number' ? `${what} has to be at most ${issue.maximum}` : `${what} is too long`
     case 'invalid_value':
       return `${what} has to be ${issue.values.map((value) => JSON.stringify(value)).join(' or ')}`
     case 'unrecognized_keys':

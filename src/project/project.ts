@@ -5,6 +5,12 @@ import type { LengthUnit } from '#units/quantity.ts'
 export const FORMAT = 'leafgap-project'
 export const VERSION = 1
 
+/** Something a later version works with; kept unread. */
+export interface Reserved {
+  readonly id: string
+  readonly [key: string]: unknown
+}
+
 /** One file: the rooms as they stand and the schemes. Only what the user decided; results are never stored. */
 export interface Project {
   readonly format: typeof FORMAT
@@ -14,12 +20,12 @@ export interface Project {
   readonly note: string
   readonly units: LengthUnit
   readonly rooms: readonly Room[]
-  readonly partitions: readonly never[]
-  readonly receivers: readonly never[]
-  readonly sources: readonly never[]
-  readonly assemblies: readonly never[]
+  readonly partitions: readonly Reserved[]
+  readonly receivers: readonly Reserved[]
+  readonly sources: readonly Reserved[]
+  readonly assemblies: readonly Reserved[]
   readonly schemes: readonly Scheme[]
   /** Id of the scheme put forward to the client; null: none yet. */
   readonly proposal: string | null
-  readonly underlays: readonly never[]
+  readonly underlays: readonly Reserved[]
 }

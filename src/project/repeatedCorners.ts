@@ -5,7 +5,18 @@ import type { Project } from '#project/project.ts'
 export function dropRepeatedCorners(project: Project): { project: Project; warnings: readonly string[] } {
   const warnings: string[] = []
   const rooms = project.rooms.map((room) => cleanRoom(room, warnings))
-  return warnings.length === 0 ? { project, warnings } : { project: { ...project, rooms }, warnings }
+  if (warnings.length === 0) return { project, warnings }
+  const gone = new Set(wallIds(project.rooms))
+  for (const id of wallIds(rooms)) gone.delete(id)
+  const schemes = project.schemes.map((scheme) => ({
+    ...scheme,
+    choices: Object.fromEntries(Object.entries(scheme.choices).filter(([id]) => !gone.has(id))),
+  }))
+  return { project: { ...project, rooms, schemes }, warnings }
+}
+
+function wallIds(rooms: readonly Room[]): readonly string[] {
+  return rooms.flatMap((room) => room.walls.map((wall) => wall.id))
 }
 
 function cleanRoom(room: Room, warnings: string[]): Room {

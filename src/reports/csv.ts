@@ -10,7 +10,7 @@ export function ledgerCsv(results: readonly SchemeResult[]): string {
 
 function schemeRows(result: SchemeResult): readonly Cell[][] {
   const { ledger } = result
-  const whole = (item: string, value: number, unit: string): Cell[] => [result.name, '', item, rounded(value), unit]
+  const whole = (item: string, value: number, unit: string): Cell[] => [result.name, '', item, value, unit]
   return [
     whole('floor area existing', ledger.floorAreaM2.existing, 'm2'),
     whole('floor area gained', ledger.floorAreaM2.gained, 'm2'),
@@ -34,7 +34,7 @@ function surfaceRows(scheme: string, surface: SurfaceResult): readonly Cell[][] 
     scheme,
     surface.label,
     item,
-    typeof value === 'number' ? rounded(value) : value,
+    value,
     unit,
   ]
   return [
@@ -45,11 +45,9 @@ function surfaceRows(scheme: string, surface: SurfaceResult): readonly Cell[][] 
     row('STC', surface.rating?.stc ?? null, 'dB'),
     row('STC likely range, half width', surface.rating?.plusMinus95 ?? null, 'dB'),
     row('Rw', surface.rating?.rw ?? null, 'dB'),
+    row('C', surface.rating?.c ?? null, 'dB'),
+    row('Ctr', surface.rating?.ctr ?? null, 'dB'),
   ]
-}
-
-function rounded(value: number): number {
-  return Math.round(value * 10_000) / 10_000 || 0
 }
 
 function toCsv(rows: readonly (readonly Cell[])[]): string {

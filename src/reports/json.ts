@@ -1,4 +1,3 @@
-import type { SchemeDifference } from '#analysis/compare.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 
 /** One scheme as the command line's JSON says it; unknown numbers are null and a note says why. */
@@ -56,9 +55,4 @@ function surfaceReport(surface: SurfaceResult) {
 /** All schemes, in the project's order. */
 export function projectReport(results: readonly SchemeResult[]) {
   return { schemes: results.map(schemeReport) }
-}
-
-/** The report with what every scheme does differently from the first. */
-export function compareReport(results: readonly SchemeResult[], differences: readonly SchemeDifference[]) {
-  return { ...projectReport(results), differences }
 }

@@ -44,7 +44,7 @@ function noteLines(result: SchemeResult): readonly string[] {
 
 function surfaceText(surface: SurfaceResult, units: LengthUnit): string {
   const depth = formatThickness(surface.depthFromFaceMm, units)
-  return `${surface.label.padEnd(8)}${surface.assemblyName}; takes ${depth}; ${ratingText(surface)}`
+  return `${surface.label.padEnd(8)}${surface.assemblyName}; takes ${depth} from the finished face; ${ratingText(surface)}`
 }
 
 /** "STC 55, likely 51-59; Rw 54 (-3; -9); no published value for this build-up", or why there is none. */

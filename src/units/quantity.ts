@@ -5,7 +5,6 @@
 export type Quantity<Unit extends string> = number & { readonly unit?: Unit }
 
 export type Millimetres = Quantity<'mm'>
-export type SquareMillimetres = Quantity<'mm2'>
 export type SquareMetres = Quantity<'m2'>
 export type CubicMetres = Quantity<'m3'>
 export type Hertz = Quantity<'Hz'>

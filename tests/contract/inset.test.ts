@@ -149,3 +149,29 @@ describe('leafgap inset', () => {
     expect(spoken).toMatchObject({ code: 2, stdout: '', problems: [sentence] })
   })
 })
+
+describe('leafgap inset, odd but legal input', () => {
+  it('numbers obstacles on from an outline without its closing point', () => {
+    const closed = { outline: [...RECTANGLE.outline, [0, 0]], depthsMm: [...RECTANGLE.depthsMm, 20_000] }
+    const column = {
+      outline: [
+        [2000, 2000],
+        [2300, 2000],
+        [2300, 2300],
+        [2000, 2300],
+      ],
+      depthsMm: [25, 25, 25, 25],
+    }
+    const { json } = answer({ ...closed, obstacles: [column] })
+    expect(json.walls).toHaveLength(8)
+    expect(json.clear[0].areaMm2).toBeCloseTo(18_360_000 - 350 * 350, 6)
+    expect(json.warnings).toEqual([])
+  })
+
+  it('lets other keys and missing obstacles be, and refuses what is no finite number by its code', () => {
+    expect(answer({ id: 'C1', ...RECTANGLE, obstacles: null }).code).toBe(0)
+    const spoken = leafgap(['inset', '-'], '[{"outline":[[0,0],[1e999,0],[4000,3000]],"depthsMm":[1,1,1]}]')
+    expect(JSON.parse(spoken.stdout)[0].refused.code).toBe('not-finite')
+    expect(leafgap(['inset', '-'], `\uFEFF${JSON.stringify(RECTANGLE)}`).code).toBe(0)
+  })
+})

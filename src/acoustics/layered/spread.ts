@@ -19,7 +19,7 @@ export interface Spread {
 /** Frames deeper than this are joists, mm. @source own choice between 152 mm studs and 235 mm joists */
 const JOISTS_FROM_MM = 180
 /** A family as uncertain as this in STC is wider in every band, too. @source own choice */
-const WIDE_FROM_STC_DB = 4.5
+const WIDE_FROM_STC_DB = 5
 
 /** Added to the spread, as a root of squares, where the method was never tried. */
 export const OUTSIDE_RANGE_DB: Decibels = table.outsideRange.stcDb

@@ -37,7 +37,6 @@ function heightCautions({ ledger }: Result): readonly Caution[] {
 }
 
 function builtCautions(input: AnalysisInput): readonly Caution[] {
-  const { room } = input
   const whole = (code: string, text: string): Caution => ({ code, kind: 'life-safety', text, surfaces: [] })
   return [
     whole(
@@ -57,7 +56,7 @@ function builtCautions(input: AnalysisInput): readonly Caution[] {
       'Circuits, boxes and lights in the new linings are work for a licensed electrician; keep boxes on the room side sealed and never back to back.',
     ),
     ...fireSeparation(input),
-    ...damp(room),
+    ...damp(input),
   ]
 }
 
@@ -73,8 +72,11 @@ function fireSeparation({ room, scheme }: AnalysisInput): readonly Caution[] {
   return [{ code: 'fire-separation', kind: 'life-safety', text, surfaces: between.map(({ facts }) => facts.id) }]
 }
 
-function damp(room: AnalysisInput['room']): readonly Caution[] {
-  const wet = labelled(room).filter(({ facts, label }) => facts.farSide === 'soil' && label !== 'Floor')
+function damp({ room, scheme }: AnalysisInput): readonly Caution[] {
+  const wet = labelled(room).filter(
+    ({ facts, label }) =>
+      facts.farSide === 'soil' && label !== 'Floor' && choiceFor(scheme, facts.id).assembly !== AS_IS,
+  )
   if (wet.length === 0) return []
   const names = list(wet.map(({ label }) => label))
   const text = `${names}: a lining against soil hides and holds moisture; cure any damp first, keep wool and plates off wet masonry, and have the vapour control settled for the climate.`

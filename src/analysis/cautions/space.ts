@@ -6,6 +6,9 @@ import { formatArea } from '#units/format.ts'
 
 type Result = Omit<SchemeResult, 'cautions'>
 
+/** Warnings of the geometry that are worth a designer's look; the others are said in words of their own below. */
+const TOLD: readonly string[] = ['tiny-edge', 'merged-edge', 'small-part', 'obstacle-outside']
+
 /** What the geometry says in words: swallowed walls, a split room, nothing left, sides too alike, several heights. */
 export function spaceCautions({ room }: AnalysisInput, result: Result): readonly Caution[] {
   const swallowed = result.surfaces.filter((surface) => surface.swallowed)
@@ -17,7 +20,7 @@ export function spaceCautions({ room }: AnalysisInput, result: Result): readonly
     ),
     ...partCautions(result),
     ...(result.inset.warnings ?? [])
-      .filter((warning) => warning.code === 'tiny-edge')
+      .filter(({ code }) => TOLD.includes(code))
       .map((warning) => check(warning.code, warning.message, wallIds(room, warning.walls))),
     ...sideCautions(result),
     ...heightCautions(room),

@@ -1,4 +1,4 @@
-import type { Room, SurfaceFacts, Wall } from '#analysis/room.ts'
+import type { Room } from '#analysis/room.ts'
 import type { Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import { followWalls } from '#state/commands/wallChoices.ts'
@@ -21,11 +21,6 @@ export function editRoom(
     rooms: project.rooms.with(index, changed.value),
     schemes: followWalls(project.schemes, room, changed.value),
   })
-}
-
-/** All surfaces of a room that can carry an assembly. */
-export function surfacesOf(room: Room): readonly (Wall | SurfaceFacts)[] {
-  return [...room.walls, room.ceiling, room.floor]
 }
 
 /** Wall 1, Wall 2 ..., Ceiling, Floor. */
