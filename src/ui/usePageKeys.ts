@@ -18,7 +18,8 @@ export function usePageKeys(): void {
       if (!isTextField(target) || event.key === 'Escape') runShortcut(event, ['anywhere'], handlers)
       else if (event.ctrlKey || event.metaKey) {
         // A half-typed text has its own undo; one that was carried out belongs to the document.
-        runShortcut(event, ['anywhere'], typed.has(target) ? { save: handlers.save } : handlers)
+        const ownsUndo = typed.has(target) && !isEmptied(target, session)
+        runShortcut(event, ['anywhere'], ownsUndo ? { save: handlers.save } : handlers)
       }
     }
     const mark = (event: Event) => {
@@ -39,21 +40,31 @@ function isTextField(target: EventTarget | null): target is HTMLElement {
   return target instanceof HTMLElement && target.matches('input:not([type=checkbox], [type=radio]), textarea')
 }
 
+/** While an outline is drawn, a field its corner was just taken from holds nothing to undo. */
+function isEmptied(target: HTMLElement, session: Session): boolean {
+  return isDrawing(session) && target instanceof HTMLInputElement && target.value === ''
+}
+
 function pageHandlers(session: Session, shell: Shell) {
   return {
-    undo: session.document.undo,
-    redo: session.document.redo,
+    undo: () => (isDrawing(session) ? shell.draw.takeBack() : session.document.undo()),
+    redo: () => (isDrawing(session) ? undefined : session.document.redo()),
     save: () => saveFile(session.document.store.getState().project),
     keys: () => shell.state.setState(({ drawer }) => ({ drawer: drawer === 'keys' ? null : 'keys' })),
     leave: () => leave(session, shell),
   } satisfies ShortcutHandlers
 }
 
+/** An outline in hand is not yet part of the document: its steps are its corners. */
+function isDrawing(session: Session): boolean {
+  return session.view.getState().tool === 'draw'
+}
+
 /** One step back: an open drawer, an outline being drawn, the sheet, a corner, a selection. */
 function leave(session: Session, shell: Shell): void {
   const view = session.view.getState()
   if (shell.state.getState().drawer !== null) shell.state.setState({ drawer: null })
-  else if (view.tool === 'draw') {
+  else if (isDrawing(session)) {
     shell.draw.clear()
     session.view.setState({ tool: 'select' })
     requestFit(shell)
