@@ -51,16 +51,28 @@ function restingHint(hasSelection: boolean): string {
 }
 
 /** What the next press adds to an outline being drawn. */
-export function drawHint(count: number, closes: boolean): string {
+export function drawHint(count: number, closes: boolean, isTouch: boolean): string {
+  if (isTouch) return touchDrawHint(count)
   if (closes) return 'Press: close the outline on its first corner.'
   if (count === 0) return 'Press where the first corner stands, or type a length and a direction above. Escape: leave.'
   const end = count < 3 ? '' : ' Press the first corner, or Enter, to close.'
   return `Press: next corner. Hold Alt to release right angles and the grid.${end} Backspace: take the last back. Escape: leave.`
 }
 
+/** The same for a finger, which has no keys. */
+function touchDrawHint(count: number): string {
+  if (count === 0) return 'Touch where the first corner stands.'
+  return count < 3 ? 'Touch where the next corner stands.' : 'Touch the next corner, or the first one to close.'
+}
+
 /** Said while a wall or corner is in the hand. */
 export function dragHint(what: string): string {
   return `${what} Release to keep it, Escape to put it back. Alt releases right angles and the grid.`
+}
+
+/** Said while a wall or corner is held where it cannot be. */
+export function refusedDragHint(refusal: string, hasGoodPlace: boolean): string {
+  return `${refusal} Release: it stays ${hasGoodPlace ? 'at the last place that works' : 'where it was'}.`
 }
 
 /** What a keyboard reader hears when the selection changes. */

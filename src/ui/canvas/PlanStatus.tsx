@@ -6,15 +6,18 @@ import { CAUTION_LINE, selectionSpoken } from '#ui/words.ts'
 interface Props {
   /** What a press will do. */
   readonly hint: string
+  /** The hand is asking for something impossible: said before anything else, on a phone too. */
+  readonly warns: boolean
 }
 
 /** Under the plan: what a press will do, or why something was refused; it never covers the drawing. */
-export function PlanStatus({ hint }: Props) {
+export function PlanStatus({ hint, warns }: Props) {
   const told = useTold()
   return (
     <div className="plan-foot">
-      <ToldPlace told={told} />
-      <p id="plan-status" className={told ? 'plan-hint visually-hidden' : 'plan-hint'}>
+      <ToldPlace told={warns ? null : told} />
+      <p id="plan-status" className={told && !warns ? 'plan-hint visually-hidden' : 'plan-hint'} data-warns={warns}>
+        {warns && <span className="warn-sign" aria-hidden="true" />}
         {hint}
       </p>
       <p className="plan-caution">{CAUTION_LINE}</p>

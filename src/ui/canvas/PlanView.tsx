@@ -10,6 +10,7 @@ import { PlanDrawing, useGridMarks, usePlanMarks } from '#ui/canvas/PlanDrawing.
 import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
 import { PlanVerbs } from '#ui/canvas/PlanVerbs.tsx'
 import { SelectOverlay } from '#ui/canvas/SelectOverlay.tsx'
+import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
 import { useDrawGestures } from '#ui/canvas/useDrawGestures.ts'
 import { useOutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import { usePlanFrame } from '#ui/canvas/usePlanFrame.ts'
@@ -37,6 +38,7 @@ export function PlanView() {
   const isDrawing = useView((view) => view.tool === 'draw')
   const draw = useDraw((state) => state)
   const outline = useOutlineDrawing()
+  const isTouch = useCoarsePointer()
   const fitted = useFittedPoints(recorded, isDrawing && draw.newProject !== null)
   const view = usePlanFrame(
     host,
@@ -56,7 +58,7 @@ export function PlanView() {
   const keys = usePlanKeys(recorded, view, outline)
 
   const hint = isDrawing
-    ? drawHint(draw.points.length, drawing.pointer?.closes ?? false)
+    ? drawHint(draw.points.length, drawing.pointer?.closes ?? false, isTouch)
     : (select.state.dragged ?? selectHint(room, select.state.hovered, selection, cornerId))
   return (
     <main className="plan" data-tool={isDrawing ? 'draw' : 'select'}>
@@ -90,7 +92,7 @@ export function PlanView() {
           </Layer>
         </Stage>
       </div>
-      <PlanStatus hint={hint} />
+      <PlanStatus hint={hint} warns={!isDrawing && select.state.isRefused} />
     </main>
   )
 }

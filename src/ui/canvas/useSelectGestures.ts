@@ -9,12 +9,15 @@ import { cornerDrag, type Drag, type DragSetting, wallDrag } from '#ui/canvas/dr
 import { type Target, targetAt } from '#ui/canvas/nearest.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
 import { useDocument, useSession, useView } from '#ui/session.ts'
+import { refusedDragHint } from '#ui/words.ts'
 
 /** What the Select tool shows beside the plan. */
 export interface SelectState {
   readonly hovered: Target | null
   /** A sentence while something is in the hand, else null. */
   readonly dragged: string | null
+  /** What is in the hand was moved past what is possible. */
+  readonly isRefused: boolean
   readonly guides: readonly (readonly [Point, Point])[]
 }
 
@@ -37,17 +40,26 @@ export function useSelectGestures(
   const session = useSession()
   const units = useDocument((document) => document.project.units)
   const surfaceIds = useView((view) => view.surfaceIds)
-  const [state, setState] = useState<SelectState>({ hovered: null, dragged: null, guides: [] })
+  const [state, setState] = useState<SelectState>(REST)
   const drag = useRef<Drag | null>(null)
+  /** The last place on this drag's way that works; null: none so far. */
+  const good = useRef<Command | null>(null)
 
   const targetOf = (press: Press) => tagAt(input.marks, press) ?? targetUnder(room, input, press)
   const show = (hovered: Target | null) =>
     setState((before) => (isSame(before.hovered, hovered) && before.dragged === null ? before : { ...REST, hovered }))
-  const commandAt = (press: Press): Command | null => {
+  const follow = (press: Press) => {
     const step = drag.current?.(press)
-    if (!step) return null
-    setState({ hovered: null, dragged: step.sentence, guides: step.guides })
-    return step.command
+    if (!step) return
+    const outcome = session.document.show(step.command)
+    if (outcome.ok) good.current = step.command
+    const dragged = outcome.ok ? step.sentence : refusedDragHint(outcome.error.message, good.current !== null)
+    setState({ hovered: null, dragged, isRefused: !outcome.ok, guides: outcome.ok ? step.guides : [] })
+  }
+  const letGo = () => {
+    drag.current = null
+    good.current = null
+    setState(REST)
   }
   const gestures: Gestures = {
     hover: (press) => show(press ? targetOf(press) : null),
@@ -55,29 +67,25 @@ export function useSelectGestures(
       const target = targetOf(press)
       const setting: DragSetting = { room, units, scale: input.frame.scale, start: press.at }
       drag.current = dragOf(target, setting, surfaceIds)
+      good.current = null
       return drag.current !== null
     },
-    drag: (press) => {
-      const command = commandAt(press)
-      if (command) session.document.show(command)
-    },
+    drag: follow,
     drop: (press) => {
-      const command = commandAt(press)
-      if (command) session.document.run(command)
-      drag.current = null
-      setState(REST)
+      follow(press)
+      if (good.current) session.document.run(good.current)
+      letGo()
     },
     cancel: () => {
-      drag.current = null
       session.document.cancelPreview()
-      setState(REST)
+      letGo()
     },
     click: (press) => session.view.setState((view) => selectionAfter(view, targetOf(press), press.adds)),
   }
   return { state, gestures }
 }
 
-const REST: SelectState = { hovered: null, dragged: null, guides: [] }
+const REST: SelectState = { hovered: null, dragged: null, isRefused: false, guides: [] }
 
 function targetUnder(room: Room, input: Input, press: Press): Target {
   const reach = press.isTouch ? REACH.touch : REACH.mouse
