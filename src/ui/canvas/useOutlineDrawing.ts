@@ -1,7 +1,8 @@
 import { drawOutline } from '#state/commands/outline.ts'
+import { replacedWords } from '#ui/canvas/replacedWords.ts'
 import { openProject } from '#ui/files.ts'
-import { useRoom, useSession } from '#ui/session.ts'
-import { requestFit, useShell } from '#ui/shell.ts'
+import { type Session, useRoom, useSession } from '#ui/session.ts'
+import { type Notice, requestFit, type Shell, useShell } from '#ui/shell.ts'
 
 export interface OutlineDrawing {
   /** Starts drawing over the open room. */
@@ -39,8 +40,26 @@ export function useOutlineDrawing(): OutlineDrawing {
         return
       }
       if (newProject) openProject(session, shell, outcome.value, 'start a new room')
-      else session.document.run(command)
+      else {
+        session.document.run(command)
+        const lost = target.rooms.find(({ id }) => id === roomId)
+        tellUntilNextStep(session, shell, lost ? replacedWords(lost) : null)
+      }
       leave()
     },
   }
+}
+
+/** Says what a step took with it, for as long as it is the last step. */
+function tellUntilNextStep(session: Session, shell: Shell, text: string | null): void {
+  const { store } = session.document
+  const notice: Notice | null = text === null ? null : { kind: 'told', text, details: [] }
+  shell.state.setState({ notice })
+  if (notice === null) return
+  const { project } = store.getState()
+  const stop = store.subscribe((state) => {
+    if (state.project === project) return
+    stop()
+    shell.state.setState((shown) => (shown.notice === notice ? { notice: null } : {}))
+  })
 }

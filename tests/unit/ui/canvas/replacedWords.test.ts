@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest'
+import type { Room } from '#analysis/room.ts'
+import { replacedWords } from '#ui/canvas/replacedWords.ts'
+import { sampleProject } from '../panels/samples.ts'
+
+const [garage] = sampleProject('garage').rooms as readonly [Room, ...Room[]]
+const bare: Room = {
+  ...garage,
+  walls: garage.walls.map((wall) => ({
+    ...garage.walls[0]!,
+    id: wall.id,
+    from: wall.from,
+    to: wall.to,
+    outOfTrueMm: 0,
+  })),
+  openings: [],
+  obstacles: [],
+  drops: [],
+}
+
+test('an outline that takes nothing with it is not spoken of', () => {
+  expect(replacedWords(bare)).toBeNull()
+})
+
+test('what is gone is counted, and only that', () => {
+  const [opening] = garage.openings
+  expect(replacedWords({ ...bare, openings: [opening!] })).toBe(
+    'The new outline replaces the room: 1 opening of the old one is gone. Undo brings it back.',
+  )
+  const drop = { id: 'd', name: 'Beam', corners: [], undersideMm: 2000, boxBelowMm: 0, boxSidesMm: 0 }
+  const obstacle = { id: 'o', name: 'Pier', corners: [], liningMm: 0 }
+  const full = { ...bare, openings: [opening!, opening!], obstacles: [obstacle], drops: [drop, drop] }
+  expect(replacedWords(full)).toBe(
+    'The new outline replaces the room: 2 openings, 1 obstacle and 2 drops of the old one are gone. Undo brings them back.',
+  )
+})
+
+test('walls that said something else are told to say what Wall 1 said', () => {
+  const walls = bare.walls.map((wall, i) => (i === 1 ? { ...wall, lining: null } : wall))
+  expect(replacedWords({ ...bare, walls })).toContain('every wall is described like the former Wall 1')
+})
