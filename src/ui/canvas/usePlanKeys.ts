@@ -32,7 +32,8 @@ function walkHandlers(session: Session, room: Room): ShortcutHandlers {
   const cornerId = session.view.getState().cornerId
   const arrow = (x: number, y: number) => (event: KeyboardEvent) => {
     if (cornerId !== null) nudgeCorner(session, room, cornerId, [x, y], stepOf(event))
-    else walkWalls(session, room, x > 0 || y < 0 ? 1 : -1)
+    else if (event.shiftKey) extendWalls(session, room, x - y)
+    else walkWalls(session, room, x - y)
   }
   const walk = (by: number) => () =>
     cornerId === null ? walkWalls(session, room, by) : walkCorners(session, room, cornerId, by)
@@ -70,6 +71,17 @@ function walkWalls({ view }: Session, room: Room, by: number): void {
   const ids = [...room.walls, room.ceiling, room.floor].map((surface) => surface.id)
   const id = neighbour(ids, surfaceIds.at(-1), by)
   if (id !== undefined) view.setState({ surfaceIds: [id], cornerId: null })
+}
+
+/** Takes the neighbouring wall into the selection; going back over one just taken lets go of it. */
+function extendWalls({ view }: Session, room: Room, by: number): void {
+  const { surfaceIds } = view.getState()
+  const ids = room.walls.map((wall) => wall.id)
+  const id = neighbour(ids, surfaceIds.at(-1), by)
+  if (id === undefined) return
+  const goesBack = surfaceIds.at(-2) === id
+  const extended = goesBack ? surfaceIds.slice(0, -1) : [...surfaceIds.filter((other) => other !== id), id]
+  view.setState({ surfaceIds: extended, cornerId: null })
 }
 
 function walkCorners({ view }: Session, room: Room, cornerId: string, by: number): void {

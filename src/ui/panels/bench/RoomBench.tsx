@@ -4,6 +4,7 @@ import { CornersAndWalls } from '#ui/panels/bench/CornersAndWalls.tsx'
 import { SelectButtons } from '#ui/panels/bench/SelectButtons.tsx'
 import { SurfaceTable } from '#ui/panels/bench/SurfaceTable.tsx'
 import { Tabs } from '#ui/panels/bench/Tabs.tsx'
+import type { Several } from '#ui/panels/bench/useSeveral.ts'
 import { useRoom } from '#ui/session.ts'
 
 type View = 'surfaces' | 'corners' | 'compare'
@@ -15,7 +16,7 @@ const VIEWS: readonly { id: View; text: string }[] = [
 ]
 
 /** The whole room: its surfaces, its outline in numbers, and its schemes side by side. */
-export function RoomBench() {
+export function RoomBench({ several }: { readonly several: Several }) {
   const room = useRoom()
   const [view, setView] = useState<View>('surfaces')
   return (
@@ -25,7 +26,7 @@ export function RoomBench() {
           {room.name}: <span className="bench-head-soft">{HEADS[view]}</span>
         </h2>
         <Tabs label="View of the bench" views={VIEWS} current={view} onChoose={setView} />
-        <SelectButtons wallsOnly />
+        <SelectButtons several={several} wallsOnly />
       </header>
       {view === 'surfaces' && <SurfaceTable />}
       {view === 'corners' && <CornersAndWalls />}

@@ -8,6 +8,7 @@ import { LiningCautions } from '#ui/panels/bench/LiningCautions.tsx'
 import { SelectButtons } from '#ui/panels/bench/SelectButtons.tsx'
 import { Tabs } from '#ui/panels/bench/Tabs.tsx'
 import { useBench } from '#ui/panels/bench/useBench.ts'
+import type { Several } from '#ui/panels/bench/useSeveral.ts'
 import { farSideWords, listOf } from '#ui/panels/words.ts'
 
 type View = 'choose' | 'section' | 'curve' | 'stands'
@@ -21,10 +22,11 @@ const VIEWS: readonly { id: View; text: string; narrowOnly?: boolean }[] = [
 
 interface Props {
   readonly surfaces: readonly [BenchSurface, ...BenchSurface[]]
+  readonly several: Several
 }
 
 /** What the selected surfaces are made of, and what else they could be. */
-export function SurfaceBench({ surfaces }: Props) {
+export function SurfaceBench({ surfaces, several }: Props) {
   const bench = useBench(surfaces)
   const [view, setView] = useState<View>('choose')
   const [measure, setMeasure] = useState<Measure>('stc')
@@ -41,7 +43,7 @@ export function SurfaceBench({ surfaces }: Props) {
           {view === 'stands' ? 'as it stands' : 'what else it could be'}
         </h2>
         <Tabs label="View of the bench" views={VIEWS} current={view} onChoose={setView} />
-        <SelectButtons />
+        <SelectButtons several={several} />
       </header>
       {view === 'stands' ? (
         <AsItStands bench={bench} />
