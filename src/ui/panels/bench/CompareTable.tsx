@@ -37,7 +37,7 @@ export function CompareTable({ compared, units }: Props) {
   const { catalogue, view } = useSession()
   return (
     <div className="table-place">
-      <table className="figures">
+      <table className="figures cards">
         <caption className="visually-hidden">Schemes compared</caption>
         <thead>
           <tr>
@@ -65,7 +65,7 @@ export function CompareTable({ compared, units }: Props) {
                 </button>
               </th>
               {cells(entry, units, catalogue).map((cell, column) => (
-                <td key={HEADS[column]} className="number">
+                <td key={HEADS[column]} className="number" data-label={HEADS[column]}>
                   {cell}
                 </td>
               ))}
@@ -86,11 +86,12 @@ function cells(entry: ComparedScheme, units: LengthUnit, catalogue: Catalogue): 
   if (result === null) return HEADS.map(() => 'unknown')
   const { ledger } = result
   const height = ledger.clearHeightMm.lowest
+  const isLeft = ledger.parts > 0
   return [
     bothAreas(ledger.floorAreaM2.clear, units),
     formatPercent(ledger.keptPercent),
-    `${formatLength(height, units)} · ${formatLength(height, otherUnit(units))}`,
-    bothVolumes(ledger.volumeM3.clear, units),
+    isLeft ? `${formatLength(height, units)} · ${formatLength(height, otherUnit(units))}` : 'none',
+    isLeft ? bothVolumes(ledger.volumeM3.clear, units) : 'none',
     lowestWords(result),
     formatMass(ledger.addedMassKg, units),
     String(Math.round(costIndex(result, scheme, catalogue))),

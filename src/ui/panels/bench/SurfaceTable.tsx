@@ -29,7 +29,7 @@ export function SurfaceTable() {
   return (
     <div className="table-place">
       <AllWallsField />
-      <table className="figures">
+      <table className="figures cards">
         <caption className="visually-hidden">Surfaces of the room</caption>
         <thead>
           <tr>
@@ -83,18 +83,30 @@ function SurfaceRow({ surface, result }: RowProps) {
           {label}
         </button>
       </th>
-      <td className="number">{kind === 'wall' ? formatLength(wallLength(room, facts.id), units) : ''}</td>
-      <td className="words">
+      <td className="number" data-label="Length">
+        {kind === 'wall' ? formatLength(wallLength(room, facts.id), units) : ''}
+      </td>
+      <td className="words" data-label="Existing">
         {catalogue.existing.get(facts.existing)?.name ?? facts.existing}, to {farSideWords(facts.farSide)}
       </td>
-      <td>
+      <td data-label="Assembly">
         <RowAssembly surface={surface} />
       </td>
-      <td className="number">{result ? formatLength(result.depthFromFaceMm, units) : 'unknown'}</td>
-      <td className="number">{result ? formatLength(result.depthFromStructureMm, units) : 'unknown'}</td>
-      <td className="number">{result && kind === 'wall' ? formatArea(result.areaLostM2, units) : ''}</td>
-      <td className="number">{result ? stcWords(result.rating) : 'unknown'}</td>
-      <td className="number">{result?.rating ? rwWords(result.rating).replace('Rw ', '') : ''}</td>
+      <td className="number" data-label="From finished face">
+        {result ? formatLength(result.depthFromFaceMm, units) : 'unknown'}
+      </td>
+      <td className="number" data-label="From structure">
+        {result ? formatLength(result.depthFromStructureMm, units) : 'unknown'}
+      </td>
+      <td className="number" data-label="Area lost">
+        {result && kind === 'wall' ? formatArea(result.areaLostM2, units) : ''}
+      </td>
+      <td className="number" data-label="STC">
+        {result ? stcWords(result.rating) : 'unknown'}
+      </td>
+      <td className="number" data-label="Rw (C; Ctr)">
+        {result?.rating ? rwWords(result.rating).replace('Rw ', '') : ''}
+      </td>
     </tr>
   )
 }
