@@ -1,5 +1,6 @@
 import { line } from 'd3-shape'
 import { type KeyboardEvent, useRef } from 'react'
+import { textWidth } from '#drawing/text.ts'
 import { labelBox, overlaps, type PlacedLabel } from '#ui/charts/placeLabels.ts'
 import { EMPTY_CORNER, LABEL_SIZE, MARK_RADIUS, type RulerLayout, type RulerMark } from '#ui/charts/rulerLayout.ts'
 import { formatLength } from '#units/format.ts'
@@ -74,16 +75,26 @@ function Axes({ layout, unit, measure }: Props) {
         </text>
       )}
       <line className="chart-axis" x1={plot.left} x2={plot.right} y1={plot.bottom} y2={plot.bottom} />
-      {layout.depthTicks.map((tick) => (
+      {layout.depthTicks.map((tick, index) => (
         <g key={tick}>
           <line className="chart-axis" x1={x(tick)} x2={x(tick)} y1={plot.bottom} y2={plot.bottom + 5} />
           <text className="chart-tick" x={x(tick)} y={plot.bottom + 19} textAnchor="middle">
             {tick === 0 ? '0' : tickText(tick, unit)}
           </text>
+          {unit === 'mm' && index === layout.depthTicks.length - 1 && (
+            <text className="chart-tick" x={unitPlace(x(tick), tickText(tick, unit))} y={plot.bottom + 19}>
+              mm
+            </text>
+          )}
         </g>
       ))}
     </g>
   )
+}
+
+/** After the last number of the axis. */
+function unitPlace(x: number, number: string): number {
+  return x + textWidth(number, LABEL_SIZE, 400) / 2 + 4
 }
 
 /** Inches stay inches past a foot: depths are compared, not built. */

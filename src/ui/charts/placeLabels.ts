@@ -55,6 +55,9 @@ export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): read
   return placed
 }
 
+/** Further off a name would be read as another mark's, px beyond the mark's own radius. */
+const FURTHEST = 14
+
 interface Place {
   readonly label: PlacedLabel
   readonly box: Box
@@ -84,12 +87,19 @@ function places(wish: LabelWish, size: number): readonly Omit<Place, 'crossings'
         ] as const)
       : []),
   ]
-  return spots.map(([dx, dy, anchor]) => {
-    const x = wish.x + dx
-    const y = wish.y + dy
-    const label = { id: wish.id, text: wish.text, x, y, anchor }
-    return { label, box: labelBox(label, size) }
-  })
+  return spots
+    .map(([dx, dy, anchor]) => {
+      const label = { id: wish.id, text: wish.text, x: wish.x + dx, y: wish.y + dy, anchor }
+      return { label, box: labelBox(label, size) }
+    })
+    .filter(({ box }) => away(wish, box) <= radius + FURTHEST)
+}
+
+/** How far a mark's middle lies from a box. */
+function away({ x, y }: { readonly x: number; readonly y: number }, box: Box): number {
+  const dx = Math.max(box.x - x, 0, x - box.x - box.width)
+  const dy = Math.max(box.y - y, 0, y - box.y - box.height)
+  return Math.hypot(dx, dy)
 }
 
 /** What a label covers, with a little air on both sides. */

@@ -46,6 +46,8 @@ export const LABEL_SIZE = 13
 const LEFT = 70
 const RIGHT = 16
 const TOP = 12
+/** Half the last number under the axis and its unit. */
+const UNIT_ROOM = 40
 /** Above the highest whisker, so that the empty corner has room for its words. */
 const HEADROOM = 24
 /** Room for the depths under the plot. */
@@ -88,7 +90,8 @@ export function rulerLayout(
     x,
     y,
     plot,
-    depthTicks: depthTicks(x, plot.right, unit),
+    // Millimetres are named after the last number, which needs room for that.
+    depthTicks: depthTicks(x, unit === 'mm' ? size.width - UNIT_ROOM : plot.right, unit),
     quietTicks: y.ticks(Math.max(2, Math.floor(size.height / 38))).filter((tick) => tick % 1 === 0),
     frontierIds,
     labels,
