@@ -21,7 +21,10 @@ export function QuietLine({ result, before, cause }: LineProps) {
   const unratedWords = unrated.length > 0 ? ` · ${listOf(unrated)} not rated` : ''
   const change =
     before?.lowestRated && result.lowestRated
-      ? signed(result.lowestRated.stc - before.lowestRated.stc, (size) => `${Math.round(size)} STC`)
+      ? signed(
+          result.lowestRated.stc - before.lowestRated.stc,
+          (size) => `${Math.round(size)} in the middle of its range`,
+        )
       : null
   return (
     <LedgerLine

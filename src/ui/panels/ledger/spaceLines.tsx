@@ -11,6 +11,14 @@ export interface LineProps {
   readonly unit: LengthUnit
 }
 
+/** Said where the linings leave no floor at all. */
+const NOTHING_LEFT = 'the linings meet: no clear floor is left'
+
+/** Whether there is a clear room to speak of, now and, where there is a step to compare with, before it. */
+function isLeft(result: SchemeResult | null): boolean {
+  return result !== null && result.ledger.parts > 0
+}
+
 export function FloorLine({ result, before, cause, unit }: LineProps) {
   const { floorAreaM2: floor, keptPercent } = result.ledger
   const area = (m2: number) => formatArea(m2, unit)
@@ -20,7 +28,7 @@ export function FloorLine({ result, before, cause, unit }: LineProps) {
       name="Floor kept"
       aside={formatPercent(keptPercent)}
       figure={area(floor.clear)}
-      second={formatArea(floor.clear, otherUnit(unit))}
+      second={isLeft(result) ? formatArea(floor.clear, otherUnit(unit)) : NOTHING_LEFT}
       from={`of ${area(floor.existing)} · lost ${area(floor.lost)}${gained}`}
       change={before && signed(floor.clear - before.ledger.floorAreaM2.clear, area)}
       cause={cause}
@@ -52,8 +60,8 @@ function floorRows(result: SchemeResult, unit: LengthUnit): readonly (readonly [
     ['Linings round obstacles', bothAreas(floor.lostToObstacleLinings, unit)],
     ['Clear floor', bothAreas(floor.clear, unit)],
     ...partRows(result, unit),
-    ['Clear size, along its longest wall', `${length} × ${width}`],
-    ['Largest circle that fits', `${formatLength(ledger.largestCircleMm, unit)} across`],
+    ['Clear size, along its longest wall', isLeft(result) ? `${length} × ${width}` : 'none'],
+    ['Largest circle that fits', isLeft(result) ? `${formatLength(ledger.largestCircleMm, unit)} across` : 'none'],
     ['Allowance for treatment inside', 'none'],
   ]
 }
@@ -70,15 +78,18 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
     (lowest, drop) => (lowest === null || drop.clearHeightMm < lowest.clearHeightMm ? drop : lowest),
     null,
   )
-  const under = lowestDrop ? ` · ${length(lowestDrop.clearHeightMm)} under ${lowestDrop.name}` : ''
+  const left = isLeft(result)
+  const under = lowestDrop && left ? ` · ${length(lowestDrop.clearHeightMm)} under ${lowestDrop.name}` : ''
   return (
     <LedgerLine
       name="Lowest clear height"
-      aside={drops.length > 0 ? 'away from drops' : undefined}
-      figure={length(height.lowest)}
-      second={formatLength(height.lowest, otherUnit(unit))}
+      aside={drops.length > 0 && left ? 'away from drops' : undefined}
+      figure={left ? length(height.lowest) : 'none'}
+      second={left ? formatLength(height.lowest, otherUnit(unit)) : undefined}
       from={`of ${length(height.existing)} · ceiling takes ${length(height.ceilingTakes)}, floor ${length(height.floorTakes)}${under}`}
-      change={before && signed(height.lowest - before.ledger.clearHeightMm.lowest, length)}
+      change={
+        before && left && isLeft(before) ? signed(height.lowest - before.ledger.clearHeightMm.lowest, length) : null
+      }
       cause={cause}
     >
       <DetailRows
@@ -87,8 +98,10 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
           ['Height as it stands', bothHeights(height.existing, unit)],
           ['Ceiling build-up', bothHeights(height.ceilingTakes, unit)],
           ['Floor build-up', bothHeights(height.floorTakes, unit)],
-          ['Clear height', bothHeights(height.lowest, unit)],
-          ...drops.map((drop) => [`Under ${drop.name}`, bothHeights(drop.clearHeightMm, unit)] as const),
+          ['Clear height', left ? bothHeights(height.lowest, unit) : 'none'],
+          ...drops.map(
+            (drop) => [`Under ${drop.name}`, left ? bothHeights(drop.clearHeightMm, unit) : 'none'] as const,
+          ),
         ]}
       />
     </LedgerLine>
@@ -101,14 +114,15 @@ function bothHeights(height: number, unit: LengthUnit): string {
 
 export function VolumeLine({ result, before, cause, unit }: LineProps) {
   const { volumeM3: volume } = result.ledger
+  const left = isLeft(result)
   const text = (m3: number) => formatVolume(m3, unit)
   const share = volume.existing > 0 ? formatPercent((volume.clear / volume.existing) * 100) : undefined
   return (
     <LedgerLine
       name="Volume kept"
-      aside={share}
-      figure={text(volume.clear)}
-      second={formatVolume(volume.clear, otherUnit(unit))}
+      aside={left ? share : undefined}
+      figure={left ? text(volume.clear) : 'none'}
+      second={left ? formatVolume(volume.clear, otherUnit(unit)) : undefined}
       from={`of ${text(volume.existing)}`}
       change={before && signed(volume.clear - before.ledger.volumeM3.clear, text)}
       cause={cause}

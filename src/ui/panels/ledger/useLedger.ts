@@ -24,7 +24,9 @@ export function useLedger(): LedgerFacts {
   const isPreview = useDocument((state) => state.preview !== null)
   const isPointed = useView((view) => view.pointedAssembly !== null)
   const past = useDocument((state) => state.past)
-  const former = isPreview ? project : (past.at(-1)?.project ?? null)
+  const last = past.at(-1)
+  const isNewRoom = last !== undefined && startsAnew(last.label)
+  const former = isPreview ? project : isNewRoom ? null : (last?.project ?? null)
   // Another project opened over this one is no change to it.
   const before = former?.name === project.name ? former : null
   const good = analysis.ok ? analysis.value : lastGood([...past].reverse().map((step) => step.project))
@@ -32,7 +34,7 @@ export function useLedger(): LedgerFacts {
     result: good,
     refusal: analysis.ok ? null : analysis.error.message,
     before: before && resultOf(before),
-    cause: isPreview ? (isPointed ? 'if chosen' : 'so far') : `with "${past.at(-1)?.label ?? ''}"`,
+    cause: isPreview ? (isPointed ? 'if chosen' : 'so far') : `with "${last?.label ?? ''}"`,
   }
 
   function resultOf(from: Project): SchemeResult | null {
@@ -45,6 +47,11 @@ export function useLedger(): LedgerFacts {
     }
     return null
   }
+}
+
+/** A step that puts another room on the page: its numbers are no change of the former one's. */
+export function startsAnew(label: string): boolean {
+  return /^(start|open|draw the outline)\b/.test(label)
 }
 
 /** One scheme's results in one room of a project; null where either is missing or was refused. */
