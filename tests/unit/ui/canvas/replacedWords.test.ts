@@ -36,6 +36,6 @@ test('what is gone is counted, and only that', () => {
 })
 
 test('walls that said something else are told to say what Wall 1 said', () => {
-  const walls = bare.walls.map((wall, i) => (i === 1 ? { ...wall, lining: null } : wall))
+  const walls = bare.walls.map((wall, i) => (i === 1 ? { ...wall, outOfTrueMm: 12 } : wall))
   expect(replacedWords({ ...bare, walls })).toContain('every wall is described like the former Wall 1')
 })
