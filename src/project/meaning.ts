@@ -62,7 +62,6 @@ function existingProblem(facts: SurfaceFacts, kind: SurfaceKind, at: string, cat
 }
 
 function openingProblems(room: Room, at: string): FileProblem[] {
-  const highest = Math.max(...room.heights.map((point) => point.heightMm))
   return room.openings.flatMap((opening, i) => {
     const index = room.walls.findIndex((wall) => wall.id === opening.wall)
     const from = room.corners[index]
@@ -71,9 +70,6 @@ function openingProblems(room: Room, at: string): FileProblem[] {
     if (!from || !to)
       return [problem(`${where}.wall`, `"${opening.name}" stands in wall "${opening.wall}", which is not there`)]
     const length = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm)
-    if (opening.sillMm + opening.heightMm > highest) {
-      return [problem(where, `"${opening.name}" reaches higher than the room (${Math.round(highest)} mm)`)]
-    }
     if (opening.fromMm + opening.widthMm <= length + 1) return []
     return [
       problem(where, `"${opening.name}" reaches past the end of Wall ${index + 1} (${Math.round(length)} mm long)`),

@@ -24,6 +24,7 @@ export function spaceCautions({ room }: AnalysisInput, result: Result): readonly
       .map((warning) => check(warning.code, warning.message, wallIds(room, warning.walls))),
     ...sideCautions(result),
     ...heightCautions(room),
+    ...openingCautions(room),
   ]
 }
 
@@ -56,6 +57,15 @@ function heightCautions(room: AnalysisInput['room']): readonly Caution[] {
       [],
     ),
   ]
+}
+
+function openingCautions(room: AnalysisInput['room']): readonly Caution[] {
+  const highest = Math.max(...room.heights.map((point) => point.heightMm))
+  return room.openings
+    .filter((opening) => opening.sillMm + opening.heightMm > highest)
+    .map(({ name, wall }) =>
+      check('opening-too-high', `"${name}" reaches higher than the room: check one or the other.`, [wall]),
+    )
 }
 
 function wallIds(room: AnalysisInput['room'], walls: readonly number[]): readonly string[] {
