@@ -72,7 +72,8 @@ export function dragHint(what: string): string {
 
 /** Said while a wall or corner is held where it cannot be. */
 export function refusedDragHint(refusal: string, hasGoodPlace: boolean): string {
-  return `${refusal} Release: it stays ${hasGoodPlace ? 'at the last place that works' : 'where it was'}.`
+  const why = refusal.replace(/; (it|the drawing) was kept [a-z ]+\.$/, '.')
+  return `${why} Release: it stays ${hasGoodPlace ? 'at the last place that works' : 'where it was'}.`
 }
 
 /** What a keyboard reader hears when the selection changes. */
