@@ -184,7 +184,7 @@ export function neighbour(marks: readonly RulerMark[], id: string, key: string):
   }
 }
 
-function Labels({ layout, pointed, marks, width }: Props) {
+function Labels({ layout, chosen, pointed, marks, width }: Props) {
   const nameless = marks.find(({ id }) => id === pointed && !layout.labels.some((label) => label.id === id))
   const own = nameless && nameOver(nameless, layout, width)
   const shown = own ? layout.labels.filter((label) => !overlaps(boxOf(label), boxOf(own))) : layout.labels
@@ -196,7 +196,7 @@ function Labels({ layout, pointed, marks, width }: Props) {
           x={label.x}
           y={label.y}
           textAnchor={label.anchor}
-          className={label.id === pointed ? 'is-pointed' : undefined}
+          className={label.id === pointed ? 'is-pointed' : label.id === chosen ? 'is-chosen' : undefined}
         >
           {label.text}
         </text>
