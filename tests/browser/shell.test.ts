@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { launchBrowser } from '../support/browser.ts'
-import { type Hands, openHands } from '../support/hands.ts'
+import { type Hands, nextFrame, openHands } from '../support/hands.ts'
 import { type PageServer, servePage } from '../support/pageServer.ts'
 
 let server: PageServer
@@ -30,6 +30,7 @@ afterEach(async () => {
 })
 
 const ledger = async () => (await hands.ledger.innerText()).replace(/\s+/g, ' ')
+const ledgerArea = async () => /of [\d.]+ (ft²|m²)/.exec(await ledger())?.[0]
 /** Draws a rectangle over the room and closes it on its first corner. */
 const drawRectangle = async () => {
   await hands.press('Draw room')
@@ -120,6 +121,65 @@ describe('the shell', () => {
     await expect.poll(() => spoken.innerText()).toBe('Wall 1, Wall 4 selected.')
     await clickRoom(1828.8, 2500)
     await expect.poll(() => spoken.innerText()).toBe('Nothing selected: the whole room.')
+  })
+
+  it('takes in the next wall with Shift and an arrow key, and lets it go on the way back', async () => {
+    const spoken = hands.planPlace.getByRole('status')
+    await hands.plan.focus()
+    await hands.keys('PageDown', 'Shift+ArrowRight', 'Shift+ArrowRight')
+    await expect.poll(() => spoken.innerText()).toBe('Wall 1, Wall 2, Wall 3 selected.')
+    await hands.keys('Shift+ArrowLeft')
+    await expect.poll(() => spoken.innerText()).toBe('Wall 1, Wall 2 selected.')
+  })
+
+  it('picks several surfaces one by one without a held key, the focus staying with the hand', async () => {
+    const spoken = hands.planPlace.getByRole('status')
+    await hands.press('Several', hands.bench)
+    await hands.keys('Tab', 'Enter')
+    await expect.poll(() => spoken.innerText()).toMatch(/^Wall 1, .* selected/)
+    await hands.keys('Tab', 'Tab', 'Enter')
+    await expect.poll(() => spoken.innerText()).toBe('Wall 1, Wall 3 selected.')
+    await hands.keys('Enter')
+    await expect.poll(() => spoken.innerText()).toMatch(/^Wall 1, .* long, selected/)
+  })
+
+  it('takes back a corner, not a step of the document, while an outline is drawn', async () => {
+    await hands.press('mm')
+    await hands.press('Draw room')
+    for (const x of [0.3, 0.5, 0.7]) await hands.clickPlan(x, 0.2)
+    await hands.keys('ControlOrMeta+Z')
+    await expect.poll(() => hands.planPlace.innerText()).toContain('2 corners')
+    await hands.press('Undo: corner')
+    await expect.poll(() => hands.planPlace.innerText()).toContain('1 corner')
+    await hands.keys('ControlOrMeta+Z', 'ControlOrMeta+Z', 'ControlOrMeta+Shift+Z')
+    expect(await ledger()).toContain('2381 mm 7')
+    await hands.press('Leave')
+    expect(await hands.page.getByRole('button', { name: 'Undo: show millimetres' }).isEnabled()).toBe(true)
+  })
+
+  it('tells what a new outline takes with it, until it is undone', async () => {
+    await drawRectangle()
+    const told = hands.planPlace
+    await told.getByText('3 openings of the old one are gone').waitFor()
+    await hands.press('Undo: draw the outline')
+    await expect.poll(() => told.getByText('openings of the old one').count()).toBe(0)
+  })
+
+  it('says why a wall can go no further and leaves it at the last place that works', async () => {
+    await clickRoom(3657.6, 2500)
+    await hands.page.mouse.move(...(await onScreen(3657.6, 2500)))
+    await hands.page.mouse.down()
+    for (const x of [3400, 3100, -800]) {
+      await hands.page.mouse.move(...(await onScreen(x, 2500)), { steps: 4 })
+      await nextFrame(hands.page)
+    }
+    await expect.poll(() => hands.planPlace.innerText()).toContain('it stays at the last place that works')
+    const held = await ledgerArea()
+    await hands.page.mouse.up()
+    expect(await ledgerArea()).toBe(held)
+    expect(held).not.toContain('240.0 ft²')
+    await hands.press('Undo: move wall')
+    expect(await ledgerArea()).toContain('240.0 ft²')
   })
 
   it('Escape takes a drag back', async () => {

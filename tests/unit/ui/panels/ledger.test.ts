@@ -2,7 +2,7 @@ import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test } from 'vitest'
 import { Ledger } from '#ui/panels/Ledger.tsx'
-import { projectResult } from '#ui/panels/ledger/useLedger.ts'
+import { projectResult, startsAnew } from '#ui/panels/ledger/useLedger.ts'
 import { type Session, SessionContext } from '#ui/session.ts'
 import { sampleProject, sessionOn } from './samples.ts'
 
@@ -49,4 +49,22 @@ test('a room without an outline is refused in words, without numbers', () => {
   const text = ledgerText(sessionOn({ ...project, rooms: [room] }, 'B clips'))
   expect(text).toContain('fewer than three different corners')
   expect(text).not.toContain('Floor kept')
+})
+
+test('where the linings meet it says so first, and no height or volume is left', () => {
+  const project = sampleProject('garage')
+  const [room] = project.rooms
+  const corners = room!.corners.map(({ xMm, ...corner }) => ({ ...corner, xMm: xMm / 20 }))
+  const rooms = [{ ...room!, corners, openings: [], obstacles: [], drops: [] }]
+  const text = ledgerText(sessionOn({ ...project, rooms }, 'C independent room'))
+  expect(text).toMatch(/Floor kept 0\.0 % 0\.0 ft² the linings meet: no clear floor is left/)
+  expect(text).toMatch(/Lowest clear height none of/)
+  expect(text).toMatch(/Volume kept none of/)
+})
+
+test('another room on the page is no change of the former one', () => {
+  for (const label of ['start a new room', 'start from width and length', 'open x.json', 'draw the outline']) {
+    expect(startsAnew(label)).toBe(true)
+  }
+  expect(startsAnew('move wall')).toBe(false)
 })
