@@ -1,12 +1,13 @@
 import polygonClipping, { type MultiPolygon } from 'polygon-clipping'
-import { type Grid, gridAround, STEPS_PER_MM, stepsX, stepsY, toMm2, toPoint } from '#geometry/grid.ts'
+import { type Grid, gridAround, STEPS_PER_MM, stepsX, stepsY } from '#geometry/grid.ts'
 import { combine, type GridRings, type Operation } from '#geometry/overlay/boolean.ts'
 import { layCells } from '#geometry/overlay/cells.ts'
 import { turn } from '#geometry/overlay/exact.ts'
 import { doubledArea, type GridShape } from '#geometry/overlay/readBack.ts'
 import { addSegment, createSegments } from '#geometry/overlay/segments.ts'
+import { toPolygon } from '#geometry/overlay/toPolygon.ts'
 import { someNearPair } from '#geometry/overlay/vertices.ts'
-import type { Point, Polygon, Ring } from '#geometry/polygon.ts'
+import type { Polygon, Ring } from '#geometry/polygon.ts'
 import { invariant } from '#units/result.ts'
 
 /** A shape with rings in any direction; an area it may carry is not read. */
@@ -131,18 +132,4 @@ function fromLibrary(shapes: MultiPolygon): GridShape[] {
     asShape(rings.map((ring) => ring.slice(0, -1).flatMap(([x, y]) => [Math.round(x), Math.round(y)]))),
   )
   return read.filter((shape) => shape.doubledArea > 0)
-}
-
-function toPolygon(shape: GridShape, grid: Grid): Polygon {
-  return {
-    outline: toPoints(shape.outline, grid),
-    holes: shape.holes.map((hole) => toPoints(hole, grid)),
-    areaMm2: toMm2(grid, shape.doubledArea),
-  }
-}
-
-function toPoints(ring: readonly number[], grid: Grid): Point[] {
-  const points: Point[] = []
-  for (let k = 0; k < ring.length; k += 2) points.push(toPoint(grid, ring[k]!, ring[k + 1]!))
-  return points
 }

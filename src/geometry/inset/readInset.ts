@@ -1,4 +1,4 @@
-import { type Grid, toMm2, toPoint } from '#geometry/grid.ts'
+import { type Grid, toMm2 } from '#geometry/grid.ts'
 import type { GridRoom } from '#geometry/inset/floorEdges.ts'
 import type { SourceWall } from '#geometry/inset/gridRing.ts'
 import { innerEdges, sectionOf } from '#geometry/inset/innerEdges.ts'
@@ -7,6 +7,7 @@ import { CLEAR, type Overlay } from '#geometry/inset/overlay.ts'
 import type { InnerEdge, Inset, Strip, WallResult } from '#geometry/inset/types.ts'
 import { warningsOf } from '#geometry/inset/warnings.ts'
 import { type GridShape, readShapes, traceBoundaries } from '#geometry/overlay/readBack.ts'
+import { toPolygon } from '#geometry/overlay/toPolygon.ts'
 import type { Point, Polygon } from '#geometry/polygon.ts'
 
 /** The room as given and as it lies on the grid. */
@@ -59,20 +60,6 @@ function gainedShapes(overlay: Overlay, room: GridRoom): GridShape[] {
   if (nothingMoved) return []
   const labels = gainedLabels(overlay)
   return readShapes(overlay.arrangement, labels, traceBoundaries(overlay.arrangement, labels))
-}
-
-function toPolygon(shape: GridShape, grid: Grid): Polygon {
-  return {
-    outline: toPoints(shape.outline, grid),
-    holes: shape.holes.map((hole) => toPoints(hole, grid)),
-    areaMm2: toMm2(grid, shape.doubledArea),
-  }
-}
-
-function toPoints(ring: readonly number[], grid: Grid): Point[] {
-  const points: Point[] = []
-  for (let k = 0; k < ring.length; k += 2) points.push(toPoint(grid, ring[k]!, ring[k + 1]!))
-  return points
 }
 
 function wallResults(
