@@ -15,11 +15,13 @@ export function warningsOf(
 ): InsetWarning[] {
   const warnings: InsetWarning[] = []
   const { room } = context
+  // No floor is left and no lining took any: what stands in the room did.
+  const isCovered = clear.length === 0 && walls.every((wall) => wall.areaMm2 === 0)
   let firstWall = 0
   context.outlines.forEach((outline, k) => {
     const ring = k === 0 ? room.outline : room.obstacles[k - 1]!
     warnings.push(...warnOfShortWalls(outline, ring, firstWall))
-    if (k > 0 && !reachesRoom(overlay, firstWall, outline.length)) {
+    if (k > 0 && !isCovered && !reachesRoom(overlay, firstWall, outline.length)) {
       const given = outline.map((_, side) => firstWall + side)
       const message = `The obstacle of ${wallNames(given)} takes no floor: it lies outside the room or inside another one.`
       warnings.push({ code: 'obstacle-outside', message, walls: given })
@@ -27,7 +29,9 @@ export function warningsOf(
     firstWall += outline.length
   })
   if (clear.length === 0) {
-    const message = 'No clear floor is left: the linings fill the room. Choose thinner ones for some walls.'
+    const message = isCovered
+      ? 'No clear floor is left: obstacles cover the whole room. Check their outlines.'
+      : 'No clear floor is left: the linings fill the room. Choose thinner ones for some walls.'
     return [...warnings, { code: 'nothing-left', message, walls: [] }]
   }
   const onFloor = new Set(overlay.floor.map((edge) => edge.wall))

@@ -327,3 +327,20 @@ describe('short walls', () => {
     expect(Math.abs(Math.max(...depths) - 500)).toBeLessThan(0.01)
   })
 })
+
+test('an obstacle over the whole room is told as that, not as lying outside it', () => {
+  const over = {
+    outline: [
+      [-10, -10],
+      [5010, -10],
+      [5010, 4010],
+      [-10, 4010],
+    ] as const,
+    depthsMm: [0, 0, 0, 0],
+  }
+  const inset = solved({ outline: ROOM, depthsMm: [0, 0, 0, 0], obstacles: [over] })
+  expect(inset.warnings.map(({ message }) => message)).toEqual([
+    'No clear floor is left: obstacles cover the whole room. Check their outlines.',
+  ])
+  expect(inset.obstaclesMm2).toBe(20_000_000)
+})
