@@ -32,11 +32,14 @@ export function boxedDrops(room: Room, floorTakes: Millimetres): readonly BoxedD
   }))
 }
 
-/** The drop's outline moved outward by its boxing at the sides. */
+/** The drop's outline moved outward by its boxing at the sides; as drawn, where its sides would run into each other. */
 function grown(drop: Drop): readonly Polygon[] {
   const outline: Point[] = drop.corners.map((corner) => [corner.xMm, corner.yMm])
-  const box = insetRoom({ outline, depthsMm: outline.map(() => -drop.boxSidesMm), obstacles: [] })
-  return box.ok ? box.value.clear : []
+  const grownBy = (mm: Millimetres) => insetRoom({ outline, depthsMm: outline.map(() => -mm), obstacles: [] })
+  const box = grownBy(drop.boxSidesMm)
+  if (box.ok) return box.value.clear
+  const bare = grownBy(0)
+  return bare.ok ? bare.value.clear : []
 }
 
 /**

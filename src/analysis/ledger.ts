@@ -69,9 +69,13 @@ function floorAreas(room: Room, inset: Inset, existing: number, clear: number): 
   }
 }
 
-/** A box can't be seen where the ceiling hangs lower than it: the ceiling's height counts. */
+/** A box can't be seen where the ceiling hangs lower than it: the ceiling's height counts; none is left under one that reaches the floor. */
 function underDrop(lowest: Millimetres) {
-  return (drop: BoxedDrop) => ({ id: drop.id, name: drop.name, clearHeightMm: Math.min(drop.clearHeightMm, lowest) })
+  return (drop: BoxedDrop) => ({
+    id: drop.id,
+    name: drop.name,
+    clearHeightMm: Math.max(0, Math.min(drop.clearHeightMm, lowest)),
+  })
 }
 
 function clearSize(inset: Inset): Ledger['clearSizeMm'] {

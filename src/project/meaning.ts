@@ -16,6 +16,7 @@ export function meaningProblems(project: Project, catalogue: Catalogue): readonl
     ...project.rooms.flatMap((room, i) => roomProblems(room, `rooms[${i}]`, catalogue)),
     ...schemeProblems(project, catalogue),
     ...proposalProblem(project),
+    ...repeatedNames(project),
   ]
 }
 
@@ -122,6 +123,14 @@ function choiceProblem(
 function proposalProblem(project: Project): FileProblem[] {
   if (project.proposal === null || project.schemes.some((scheme) => scheme.id === project.proposal)) return []
   return [problem('proposal', `the proposal "${project.proposal}" is none of the schemes`)]
+}
+
+function repeatedNames({ schemes }: Project): FileProblem[] {
+  return schemes.flatMap(({ name }, i) =>
+    schemes.findIndex((other) => other.name === name) < i
+      ? [problem(`schemes[${i}].name`, `two schemes are called "${name}"`)]
+      : [],
+  )
 }
 
 function repeatedIds(things: readonly { readonly id: string }[], at: string): FileProblem[] {
