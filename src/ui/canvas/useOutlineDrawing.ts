@@ -43,7 +43,7 @@ export function useOutlineDrawing(): OutlineDrawing {
       else {
         session.document.run(command)
         const lost = target.rooms.find(({ id }) => id === roomId)
-        tellUntilNextStep(session, shell, lost ? replacedWords(lost) : null)
+        tellUntilNextStep(session, shell, lost ? replacedWords(lost, target.schemes) : null)
       }
       leave()
     },

@@ -19,23 +19,33 @@ const bare: Room = {
 }
 
 test('an outline that takes nothing with it is not spoken of', () => {
-  expect(replacedWords(bare)).toBeNull()
+  expect(replacedWords(bare, [])).toBeNull()
 })
 
 test('what is gone is counted, and only that', () => {
   const [opening] = garage.openings
-  expect(replacedWords({ ...bare, openings: [opening!] })).toBe(
+  expect(replacedWords({ ...bare, openings: [opening!] }, [])).toBe(
     'The new outline replaces the room: 1 opening of the old one is gone. Undo brings it back.',
   )
   const drop = { id: 'd', name: 'Beam', corners: [], undersideMm: 2000, boxBelowMm: 0, boxSidesMm: 0 }
   const obstacle = { id: 'o', name: 'Pier', corners: [], liningMm: 0 }
   const full = { ...bare, openings: [opening!, opening!], obstacles: [obstacle], drops: [drop, drop] }
-  expect(replacedWords(full)).toBe(
+  expect(replacedWords(full, [])).toBe(
     'The new outline replaces the room: 2 openings, 1 obstacle and 2 drops of the old one are gone. Undo brings them back.',
   )
 })
 
 test('walls that said something else are told to say what Wall 1 said', () => {
   const walls = bare.walls.map((wall, i) => (i === 1 ? { ...wall, outOfTrueMm: 12 } : wall))
-  expect(replacedWords({ ...bare, walls })).toContain('every wall is described like the former Wall 1')
+  expect(replacedWords({ ...bare, walls }, [])).toContain('every wall is described like the former Wall 1')
+})
+
+test('walls that schemes lined differently are told to be lined alike now', () => {
+  const lining = { assembly: 'W07', removeLining: false }
+  const scheme = { id: 's', name: 'A', choices: { [bare.walls[1]!.id]: lining } }
+  expect(replacedWords(bare, [scheme])).toBe(
+    'The new outline replaces the room: every wall is lined in each scheme like the former Wall 1. Undo brings the old outline back.',
+  )
+  const same = Object.fromEntries(bare.walls.map((wall) => [wall.id, lining]))
+  expect(replacedWords(bare, [{ ...scheme, choices: same }])).toBeNull()
 })
