@@ -2,6 +2,7 @@ import type { Prediction } from '#acoustics/layered/predict.ts'
 import type { Rating } from '#acoustics/rating.ts'
 import type { SurfaceKind } from '#assemblies/assembly.ts'
 import type { Layer } from '#assemblies/layer.ts'
+import type { PublishedValue } from '#assemblies/published/match.ts'
 import type { Inset } from '#geometry/inset/insetRoom.ts'
 import type { Polygon } from '#geometry/polygon.ts'
 import type { CubicMetres, Decibels, KilogramsPerSquareMetre, Millimetres, SquareMetres } from '#units/quantity.ts'
@@ -26,8 +27,10 @@ export interface SurfaceRating {
   readonly likely: readonly [Decibels, Decibels]
   readonly stcRating: Rating
   readonly prediction: Prediction
-  /** A laboratory value for exactly this build-up, if one is published; none is matched yet. */
-  readonly published: null
+  /** STC of the calculation alone, before the shift towards published measurements. */
+  readonly physicsStc: Decibels
+  /** Laboratory values in print for exactly this build-up; empty: none. */
+  readonly published: readonly PublishedValue[]
 }
 
 /** One wall, the ceiling or the floor under a scheme. */

@@ -10,6 +10,7 @@ import type { Assembly, Catalogue, SurfaceKind } from '#assemblies/assembly.ts'
 import { combineLayers } from '#assemblies/combine.ts'
 import type { BoardLayer } from '#assemblies/layer.ts'
 import { layersMass, predictLayers } from '#assemblies/predict.ts'
+import { type PublishedValue, publishedFor } from '#assemblies/published/match.ts'
 import { invariant, ok } from '#units/result.ts'
 
 /** Everything about a surface that does not depend on its neighbours. */
@@ -79,7 +80,7 @@ function rateSurface(
   if (!predicted.ok) {
     return unrated('not-predicted', `${input.label}: ${predicted.error.map((problem) => problem.message).join(' ')}`)
   }
-  const rating = ratingOf(predicted.value)
+  const rating = ratingOf(predicted.value, publishedFor(layers))
   return {
     rating,
     notes: rating.stc > FLANKING_FROM_STC ? [...predicted.value.notes, FLANKING] : predicted.value.notes,
@@ -116,7 +117,7 @@ function unrated(code: string, text: string): { rating: null; notes: readonly No
 const SDS_95 = 1.96
 
 /** One prediction as the numbers a client asks for; the likely range is 95 %, in whole STC rounded outward. */
-export function ratingOf(prediction: Prediction): SurfaceRating {
+export function ratingOf(prediction: Prediction, published: readonly PublishedValue[]): SurfaceRating {
   const loss = capForDisplay(prediction.lossDb)
   const { stc, stcNo8dbRule, rw, c, ctr } = rateAll(loss)
   const plusMinus95 = SDS_95 * prediction.spreadStcDb
@@ -130,6 +131,7 @@ export function ratingOf(prediction: Prediction): SurfaceRating {
     likely: [Math.floor(stc - plusMinus95), Math.ceil(stc + plusMinus95)],
     stcRating: rate(loss, STC),
     prediction,
-    published: null,
+    physicsStc: rate(capForDisplay(prediction.physicsLossDb), STC).value,
+    published,
   }
 }

@@ -1,4 +1,6 @@
+import { type Anchor, anchorOf } from '#acoustics/anchor/anchor.ts'
 import type { BandCurve } from '#acoustics/bands.ts'
+import { shiftCurve } from '#acoustics/curve.ts'
 import { joinTouchingLeaves } from '#acoustics/layered/compile.ts'
 import { lossCurve } from '#acoustics/layered/lossCurve.ts'
 import { METHOD, type Quality } from '#acoustics/layered/method.ts'
@@ -12,8 +14,11 @@ import { invariant } from '#units/result.ts'
 
 /** What is expected of a construction, and how sure that is. */
 export interface Prediction {
-  /** dB over BANDS_HZ, not capped: shown values end at SHOWN_LOSS_CAP_DB */
+  /** dB over BANDS_HZ, anchored to print, not capped: shown values end at SHOWN_LOSS_CAP_DB */
   readonly lossDb: BandCurve
+  /** dB over BANDS_HZ: the calculation alone, before the shift towards published measurements */
+  readonly physicsLossDb: BandCurve
+  readonly anchor: Anchor
   /** Rising in frequency. */
   readonly resonances: readonly Resonance[]
   readonly notes: readonly PredictionNote[]
@@ -49,8 +54,11 @@ export function predictLoss(system: LayeredSystem, options: PredictOptions): Pre
   const spread = spreadOf(joined)
   const notes = [...guarded.notes, ...notesOn(joined)]
   const isOutside = notes.some((note) => note.code === 'outside-range')
+  const anchor = anchorOf(joined)
   return {
-    lossDb: guarded.lossDb,
+    lossDb: shiftCurve(guarded.lossDb, anchor.shiftDb),
+    physicsLossDb: guarded.lossDb,
+    anchor,
     resonances: resonancesOf(joined),
     notes,
     family: spread.family,
