@@ -1,5 +1,7 @@
 import { BANDS_HZ, type BandCurve, bandIndex } from '#acoustics/bands.ts'
 import table from '#acoustics/data/ratings.json' with { type: 'json' }
+import { overAllBands, ROUNDING_GUARD, roundHalfUp, sumOf } from '#acoustics/ratingSteps.ts'
+import { adaptationTerm, rateOitc, type SpectrumRating } from '#acoustics/spectrumRating.ts'
 import type { Decibels, Hertz } from '#units/quantity.ts'
 import { invariant } from '#units/result.ts'
 
@@ -33,10 +35,8 @@ export interface Rating {
   readonly limitingBandHz: Hertz
 }
 
-/** Guards the last bit when tenths are compared as binary fractions. */
-const ROUNDING_GUARD = 1e-9
-
-function contourRule(name: ContourName): ContourRule {
+/** A rule of data/ratings.json by its name. */
+export function contourRule(name: ContourName): ContourRule {
   return { name, ...table.contours[name] }
 }
 
@@ -49,29 +49,14 @@ export const STC_IN_TENTHS = contourRule('STC in tenths')
 /** ISO 717-1 Rw; losses to 0.1 dB, whole dB out. */
 export const RW = contourRule('Rw')
 
-/** Rounds to a multiple of `step`, halves upward. */
-function roundHalfUp(value: number, step: number): number {
-  const perUnit = Math.round(1 / step)
-  return Math.floor(value * perUnit + 0.5 + ROUNDING_GUARD) / perUnit
-}
-
 function shortfallsAt(rounded: readonly Decibels[], value: Decibels, rule: ContourRule): readonly Decibels[] {
   return rule.contourRelativeTo500HzDb.map((relative, i) => Math.max(0, value + relative - rounded[i]!))
-}
-
-function sumOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0)
 }
 
 function brokenLimit(shortfalls: readonly Decibels[], rule: ContourRule): 'total' | 'band' | null {
   if (sumOf(shortfalls) > rule.maxTotalShortfallDb + ROUNDING_GUARD) return 'total'
   const limit = rule.maxBandShortfallDb
   return limit !== null && shortfalls.some((value) => value > limit + ROUNDING_GUARD) ? 'band' : null
-}
-
-/** Values over the rule's own bands, set into all 21 with `outside` elsewhere. */
-function overAllBands<Value>(values: readonly Decibels[], firstBand: number, outside: Value): (Decibels | Value)[] {
-  return BANDS_HZ.map((_, band) => values[band - firstBand] ?? outside)
 }
 
 /**
@@ -109,62 +94,47 @@ export function rate(loss: BandCurve, rule: ContourRule): Rating {
   }
 }
 
-export type SpectrumName = keyof typeof table.spectra
-
-/** -10 lg of the energy a source spectrum sends through the curve, dB; unrounded. */
-function levelThrough(loss: BandCurve, levels: readonly Decibels[], firstBandHz: Hertz): Decibels {
-  const firstBand = bandIndex(firstBandHz)
-  const energy = sumOf(levels.map((level, i) => 10 ** ((level - loss[firstBand + i]!) / 10)))
-  return -10 * Math.log10(energy)
+/** Every single number this program gives for one curve, each with the evidence for it. */
+export interface RatingEvidence {
+  readonly stc: Rating
+  readonly stcNo8dbRule: Rating
+  readonly rw: Rating
+  readonly c: SpectrumRating
+  readonly ctr: SpectrumRating
+  readonly c50: SpectrumRating
+  readonly ctr50: SpectrumRating
+  readonly oitc: SpectrumRating
 }
 
-/**
- * Spectrum adaptation term: what to add to Rw for a source with that spectrum, whole dB.
- * @param loss  dB over BANDS_HZ
- * @param rw  the curve's own Rw, dB
- * @source ISO 717-1:2020 clause 5 and Annex B, memory
- */
-export function adaptationTerm(loss: BandCurve, rw: Decibels, name: SpectrumName): Decibels {
-  const spectrum = table.spectra[name]
-  const heard = loss.map((value) => roundHalfUp(value, RW.roundLossToDb ?? 1))
-  return roundHalfUp(levelThrough(heard, spectrum.levelDb, spectrum.firstBandHz), 1) - rw
-}
-
-/**
- * Outdoor-indoor transmission class, whole dB: the A-weighted drop of a transport noise.
- * @param loss  dB over BANDS_HZ
- * @source ASTM E1332, memory
- */
-export function rateOitc(loss: BandCurve): Decibels {
-  const { sourceLevelDb, aWeightingDb, firstBandHz } = table.outdoorIndoor
-  const weighted = sourceLevelDb.map((level, i) => level + aWeightingDb[i]!)
-  const outside = 10 * Math.log10(sumOf(weighted.map((level) => 10 ** (level / 10))))
-  return roundHalfUp(outside + levelThrough(loss, weighted, firstBandHz), 1)
-}
-
-/** Every single number this program gives for one curve, whole dB; `rate` gives the evidence behind one of them. */
-export interface RatingSet {
-  readonly stc: Decibels
-  readonly stcNo8dbRule: Decibels
-  readonly rw: Decibels
-  readonly c: Decibels
-  readonly ctr: Decibels
-  readonly c50: Decibels
-  readonly ctr50: Decibels
-  readonly oitc: Decibels
-}
-
-/** All ratings of one curve; `loss` in dB over BANDS_HZ. */
-export function rateAll(loss: BandCurve): RatingSet {
-  const rw = rate(loss, RW).value
+/** All ratings of one curve with contours, shortfalls and what every band lets through; `loss` in dB over BANDS_HZ. */
+export function rateWithEvidence(loss: BandCurve): RatingEvidence {
+  const rw = rate(loss, RW)
   return {
-    stc: rate(loss, STC).value,
-    stcNo8dbRule: rate(loss, STC_NO_8DB_RULE).value,
+    stc: rate(loss, STC),
+    stcNo8dbRule: rate(loss, STC_NO_8DB_RULE),
     rw,
-    c: adaptationTerm(loss, rw, 'C'),
-    ctr: adaptationTerm(loss, rw, 'Ctr'),
-    c50: adaptationTerm(loss, rw, 'C50-5000'),
-    ctr50: adaptationTerm(loss, rw, 'Ctr50-5000'),
+    c: adaptationTerm(loss, rw.value, 'C'),
+    ctr: adaptationTerm(loss, rw.value, 'Ctr'),
+    c50: adaptationTerm(loss, rw.value, 'C50-5000'),
+    ctr50: adaptationTerm(loss, rw.value, 'Ctr50-5000'),
     oitc: rateOitc(loss),
+  }
+}
+
+/** The single numbers alone, whole dB. */
+export type RatingSet = Readonly<Record<keyof RatingEvidence, Decibels>>
+
+/** All ratings of one curve as numbers; `loss` in dB over BANDS_HZ. */
+export function rateAll(loss: BandCurve): RatingSet {
+  const { stc, stcNo8dbRule, rw, c, ctr, c50, ctr50, oitc } = rateWithEvidence(loss)
+  return {
+    stc: stc.value,
+    stcNo8dbRule: stcNo8dbRule.value,
+    rw: rw.value,
+    c: c.value,
+    ctr: ctr.value,
+    c50: c50.value,
+    ctr50: ctr50.value,
+    oitc: oitc.value,
   }
 }
