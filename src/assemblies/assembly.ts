@@ -55,9 +55,11 @@ export interface ExistingConstruction {
   readonly source: Source
 }
 
-/** Every built-in build-up, by id. */
+/** Every build-up a project can name, by id: the built-in ones, and its own. */
 export interface Catalogue {
   readonly assemblies: ReadonlyMap<string, Assembly>
+  /** Ids of assemblies that the user of the project built; absent: none. */
+  readonly own?: ReadonlySet<string> | undefined
   readonly existing: ReadonlyMap<string, ExistingConstruction>
 }
 

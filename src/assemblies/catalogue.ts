@@ -54,6 +54,7 @@ import stud2x4OsbSiding from '#assemblies/existing/stud-2x4-osb-siding.json' wit
 import stud2x6OsbSiding from '#assemblies/existing/stud-2x6-osb-siding.json' with { type: 'json' }
 import trussOsbShingles from '#assemblies/existing/truss-osb-shingles.json' with { type: 'json' }
 import { layersDepth } from '#assemblies/layer.ts'
+import { isOwn } from '#assemblies/ownAssembly.ts'
 import { assemblySchema, existingConstructionSchema } from '#assemblies/schema.ts'
 import { invariant } from '#units/result.ts'
 
@@ -138,7 +139,7 @@ function byId<Entry extends { readonly id: string }>(entries: readonly Entry[]):
 
 /**
  * Assemblies that can be built against this surface and structure, least depth first.
- * Where two are the same layer by layer, the one made for this very structure stays.
+ * Where two built-in ones are the same layer by layer, the one made for this very structure stays; an own one always does.
  */
 export function assembliesFor(
   surface: SurfaceKind,
@@ -148,9 +149,14 @@ export function assembliesFor(
   const allowed = [...catalogue.assemblies.values()].filter(
     (assembly) => assembly.surface === surface && isBuildable(assembly, structure),
   )
-  const particular = allowed.filter((assembly) => !standsAnywhere(assembly))
+  const particular = allowed.filter((assembly) => !standsAnywhere(assembly) && !isOwn(catalogue, assembly.id))
   return allowed
-    .filter((assembly) => !standsAnywhere(assembly) || !particular.some((other) => sameLayers(other, assembly)))
+    .filter(
+      (assembly) =>
+        isOwn(catalogue, assembly.id) ||
+        !standsAnywhere(assembly) ||
+        !particular.some((other) => sameLayers(other, assembly)),
+    )
     .toSorted((a, b) => layersDepth(a.layers) - layersDepth(b.layers))
 }
 

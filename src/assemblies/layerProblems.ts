@@ -28,6 +28,15 @@ export function layerProblems(layers: readonly Layer[]): LayerProblem[] {
   return [...numberProblems(layers), ...orderProblems(layers)].toSorted((a, b) => a.layer - b.layer)
 }
 
+/** The same for an assembly, which stands in front of a surface: that surface is the leaf on its far side. */
+export function assemblyLayerProblems(layers: readonly Layer[]): LayerProblem[] {
+  if (layers.length === 0) return [{ layer: 0, message: 'There are no layers.' }]
+  return [...numberProblems(layers), ...orderProblems(layers, FACE)].toSorted((a, b) => a.layer - b.layer)
+}
+
+/** Stands for whatever an assembly is built against. */
+const FACE: Layer = { kind: 'board', material: 'gypsum-regular', thicknessMm: 12.7 }
+
 /** Impossible thicknesses, fills, spacings, weights and materials. */
 export function numberProblems(layers: readonly Layer[]): LayerProblem[] {
   return layers.flatMap((layer, index) =>
@@ -103,9 +112,10 @@ function lengthFaults(what: string, value: Millimetres, most: Millimetres): stri
 }
 
 /** Cavities without a leaf on both sides, and compound or filler without the boards it belongs to. */
-function orderProblems(layers: readonly Layer[]): LayerProblem[] {
+function orderProblems(layers: readonly Layer[], face: Layer | null = null): LayerProblem[] {
+  const all = face === null ? layers : [face, ...layers]
   return layers.flatMap((layer, index) => {
-    const fault = orderFault(layers, layer, index)
+    const fault = orderFault(all, layer, index + all.length - layers.length)
     return fault === null ? [] : [{ layer: index + 1, message: sentence(index, layer, fault) }]
   })
 }

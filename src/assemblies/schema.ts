@@ -40,32 +40,36 @@ const frameKindSchema: z.ZodType<FrameKind> = z.enum([
   'masonry',
 ])
 
+function linkOf(length: z.ZodNumber): z.ZodType<CavityLink> {
+  return z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('none') }),
+    z.strictObject({
+      kind: z.enum(['wood-stud', 'light-steel-stud', 'load-bearing-steel-stud', 'staggered-stud']),
+      spacingMm: length,
+    }),
+    z.strictObject({
+      kind: z.literal('resilient-channel'),
+      frame: frameKindSchema,
+      studSpacingMm: length.optional(),
+      channelSpacingMm: length,
+    }),
+    z.strictObject({
+      kind: z.enum(['sound-clip', 'low-profile-clip']),
+      frame: frameKindSchema,
+      rowSpacingMm: length,
+      clipSpacingMm: length,
+    }),
+    z.strictObject({
+      kind: z.literal('spring-hanger'),
+      frame: frameKindSchema,
+      rowSpacingMm: length,
+      hangerSpacingMm: length,
+    }),
+  ])
+}
+
 /** How two leaves are tied across a cavity, all lengths mm. */
-export const linkSchema: z.ZodType<CavityLink> = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('none') }),
-  z.strictObject({
-    kind: z.enum(['wood-stud', 'light-steel-stud', 'load-bearing-steel-stud', 'staggered-stud']),
-    spacingMm: positive,
-  }),
-  z.strictObject({
-    kind: z.literal('resilient-channel'),
-    frame: frameKindSchema,
-    studSpacingMm: positive.optional(),
-    channelSpacingMm: positive,
-  }),
-  z.strictObject({
-    kind: z.enum(['sound-clip', 'low-profile-clip']),
-    frame: frameKindSchema,
-    rowSpacingMm: positive,
-    clipSpacingMm: positive,
-  }),
-  z.strictObject({
-    kind: z.literal('spring-hanger'),
-    frame: frameKindSchema,
-    rowSpacingMm: positive,
-    hangerSpacingMm: positive,
-  }),
-])
+export const linkSchema: z.ZodType<CavityLink> = linkOf(positive)
 
 const frameSchema: z.ZodType<CavityFrame> = z.strictObject({
   name: z.string().min(1),
@@ -80,45 +84,68 @@ const frameSchema: z.ZodType<CavityFrame> = z.strictObject({
     .optional(),
 })
 
-const boardShape = z.strictObject({
-  kind: z.literal('board'),
-  material: boardMaterialSchema,
-  thicknessMm: positive,
-  surfaceMassKgM2: positive.optional(),
+/** What a layer's values have to be: sound ones, or whatever was typed. */
+interface LayerValues {
+  readonly material: z.ZodType<BoardMaterial>
+  readonly length: z.ZodNumber
+  readonly fillerMass: z.ZodNumber
+}
+
+function layerShapes({ material, length, fillerMass }: LayerValues) {
+  return {
+    board: z.strictObject({
+      kind: z.literal('board'),
+      material,
+      thicknessMm: length,
+      surfaceMassKgM2: length.optional(),
+    }),
+    damping: z.strictObject({ kind: z.literal('damping-compound'), thicknessMm: length.optional() }),
+    cavity: z.strictObject({
+      kind: z.literal('cavity'),
+      depthMm: length,
+      fill: z.literal('mineral-wool').optional(),
+      fillMm: length.optional(),
+      fillAgainst: z.enum(['far', 'room', 'both']).optional(),
+      link: linkOf(length),
+      frame: frameSchema.optional(),
+      farFrame: frameSchema.optional(),
+    }),
+    filler: z.strictObject({
+      kind: z.literal('filler'),
+      name: z.string().min(1),
+      thicknessMm: length,
+      surfaceMassKgM2: fillerMass,
+      floats: z.boolean().optional(),
+    }),
+  }
+}
+
+const sound = layerShapes({ material: boardMaterialSchema, length: positive, fillerMass: z.number().nonnegative() })
+const typed = layerShapes({
+  material: z.custom<BoardMaterial>((value) => typeof value === 'string', { error: 'has to be a string' }),
+  length: z.number(),
+  fillerMass: z.number(),
 })
 
-const dampingShape = z.strictObject({ kind: z.literal('damping-compound'), thicknessMm: positive.optional() })
-
-const cavityShape = z.strictObject({
-  kind: z.literal('cavity'),
-  depthMm: positive,
-  fill: z.literal('mineral-wool').optional(),
-  fillMm: positive.optional(),
-  fillAgainst: z.enum(['far', 'room', 'both']).optional(),
-  link: linkSchema,
-  frame: frameSchema.optional(),
-  farFrame: frameSchema.optional(),
-})
-
-const fillerShape = z.strictObject({
-  kind: z.literal('filler'),
-  name: z.string().min(1),
-  thicknessMm: positive,
-  surfaceMassKgM2: z.number().nonnegative(),
-  floats: z.boolean().optional(),
-})
-
-export const boardLayerSchema: z.ZodType<BoardLayer> = boardShape
-export const dampingLayerSchema: z.ZodType<DampingLayer> = dampingShape
-export const cavityLayerSchema: z.ZodType<CavityLayer> = cavityShape
-export const fillerLayerSchema: z.ZodType<FillerLayer> = fillerShape
+export const boardLayerSchema: z.ZodType<BoardLayer> = sound.board
+export const dampingLayerSchema: z.ZodType<DampingLayer> = sound.damping
+export const cavityLayerSchema: z.ZodType<CavityLayer> = sound.cavity
+export const fillerLayerSchema: z.ZodType<FillerLayer> = sound.filler
 
 /** One layer of a build-up: lengths mm, weights kg/m2; unknown keys are refused. */
 export const layerSchema: z.ZodType<Layer> = z.discriminatedUnion('kind', [
-  boardShape,
-  dampingShape,
-  cavityShape,
-  fillerShape,
+  sound.board,
+  sound.damping,
+  sound.cavity,
+  sound.filler,
+])
+
+/** A layer of the right shape whose numbers and material still have to be judged, by `layerProblems`. */
+export const typedLayerSchema: z.ZodType<Layer> = z.discriminatedUnion('kind', [
+  typed.board,
+  typed.damping,
+  typed.cavity,
+  typed.filler,
 ])
 
 export const sourceSchema: z.ZodType<Source> = z.strictObject({
@@ -128,23 +155,30 @@ export const sourceSchema: z.ZodType<Source> = z.strictObject({
 
 const surfaceKindSchema = z.enum(['wall', 'ceiling', 'floor'])
 
+function assemblyShape(layer: z.ZodType<Layer>): z.ZodType<Assembly> {
+  return z.strictObject({
+    id: z.string().min(1),
+    name: z.string().min(1),
+    shortName: z.string().min(1),
+    surface: surfaceKindSchema,
+    fixedTo: z.enum(['frame', 'masonry', 'frame-or-lining', 'slab', 'independent', 'any']),
+    layers: z.array(layer).min(1),
+    layerSources: z.array(sourceSchema).optional(),
+    woolInOpenBays: z.boolean(),
+    needsBareFrame: z.boolean(),
+    loadsExistingJoists: z.boolean(),
+    nestedInBays: z.boolean().optional(),
+    costBand: z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal(5)]),
+    cautions: z.array(z.string().min(1)),
+    source: sourceSchema,
+  })
+}
+
 /** One file of the catalogue of assemblies. */
-export const assemblySchema: z.ZodType<Assembly> = z.strictObject({
-  id: z.string().min(1),
-  name: z.string().min(1),
-  shortName: z.string().min(1),
-  surface: surfaceKindSchema,
-  fixedTo: z.enum(['frame', 'masonry', 'frame-or-lining', 'slab', 'independent', 'any']),
-  layers: z.array(layerSchema).min(1),
-  layerSources: z.array(sourceSchema).optional(),
-  woolInOpenBays: z.boolean(),
-  needsBareFrame: z.boolean(),
-  loadsExistingJoists: z.boolean(),
-  nestedInBays: z.boolean().optional(),
-  costBand: z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal(5)]),
-  cautions: z.array(z.string().min(1)),
-  source: sourceSchema,
-})
+export const assemblySchema: z.ZodType<Assembly> = assemblyShape(layerSchema)
+
+/** An assembly somebody wrote or typed: the same shape; `ownAssemblyProblems` judges what stands in it. */
+export const typedAssemblySchema: z.ZodType<Assembly> = assemblyShape(typedLayerSchema)
 
 /** One file of the catalogue of existing constructions. */
 export const existingConstructionSchema: z.ZodType<ExistingConstruction> = z.strictObject({

@@ -1,11 +1,11 @@
 import { analyseScheme } from '#analysis/analyse.ts'
 import type { SchemeResult } from '#analysis/results.ts'
-import type { Catalogue } from '#assemblies/assembly.ts'
 import { builtInCatalogue } from '#assemblies/catalogue.ts'
 import { done, type Outcome, readInput, refused, writeFiles } from '#cli/io.ts'
 import { svgToPng } from '#cli/png.ts'
 import { sheetDrawing } from '#drawing/sheet.ts'
 import { drawingToSvg } from '#drawing/svg.ts'
+import { projectCatalogue } from '#project/catalogue.ts'
 import type { Project } from '#project/project.ts'
 import { type ProjectFileError, readProject } from '#project/read.ts'
 import { ledgerCsv } from '#reports/csv.ts'
@@ -26,13 +26,12 @@ const PNG_DENSITY = 2
 export async function reportCommand(file: string, options: ReportOptions): Promise<Outcome> {
   const text = await readInput(file)
   if (!text.ok) return refused([text.error])
-  const catalogue = builtInCatalogue()
-  const read = readProject(text.value, catalogue)
+  const read = readProject(text.value, builtInCatalogue())
   if (!read.ok) return refused(fileProblems(file, read.error))
   const { project, warnings } = read.value
   const drawn = schemeToDraw(project, options.scheme)
   if (!drawn.ok) return refused([drawn.error])
-  const results = analyseAll(project, catalogue)
+  const results = analyseAll(project)
   if (!results.ok) return refused([`${file}: ${results.error}`])
   const json = `${JSON.stringify(projectReport(results.value), null, 2)}\n`
   const failed = options.out ? await writeReport(options.out, project, results.value, drawn.value, json) : null
@@ -61,9 +60,10 @@ function schemeToDraw(project: Project, name: string | undefined): Result<string
   return ok(id)
 }
 
-function analyseAll(project: Project, catalogue: Catalogue): Result<readonly SchemeResult[], string> {
+function analyseAll(project: Project): Result<readonly SchemeResult[], string> {
   const room = project.rooms[0]
   invariant(room, 'a project has a room')
+  const catalogue = projectCatalogue(project)
   const results: SchemeResult[] = []
   for (const scheme of project.schemes) {
     const analysed = analyseScheme({ room, scheme, catalogue, quality: 'plot' })

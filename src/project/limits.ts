@@ -6,3 +6,10 @@ export const LARGEST_MM: Millimetres = 60_000
 export const DEEPEST_MM: Millimetres = 10_000
 export const LONGEST_NAME = 200
 export const LONGEST_NOTE = 2000
+/** Own assemblies and their layers; more is a slip of a machine. @source our own choice */
+export const MOST_ASSEMBLIES = 500
+export const MOST_LAYERS = 40
+/** Two or three words beside a mark. @source our own choice */
+export const LONGEST_SHORT_NAME = 40
+/** A sentence to whoever builds it. @source our own choice */
+export const LONGEST_CAUTION = 600

@@ -1,12 +1,17 @@
 import type { Room, SurfaceFacts } from '#analysis/room.ts'
 import { AS_IS, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
+import { withOwnAssemblies } from '#assemblies/ownAssembly.ts'
 import { validateOutline } from '#geometry/inset/validate.ts'
+import { ownAssembliesProblems } from '#project/ownAssemblies.ts'
 import type { FileProblem } from '#project/problems.ts'
 import type { Project } from '#project/project.ts'
 
 /** What a file of the right shape can still say wrong: names of nothing, walls out of order, an outline that crosses itself. */
-export function meaningProblems(project: Project, catalogue: Catalogue): readonly FileProblem[] {
+export function meaningProblems(project: Project, builtIn: Catalogue): readonly FileProblem[] {
+  const catalogue = withOwnAssemblies(builtIn, project.assemblies)
   return [
+    ...repeatedIds(project.assemblies, 'assemblies'),
+    ...ownAssembliesProblems(project.assemblies, builtIn),
     ...repeatedIds(project.rooms, 'rooms'),
     ...repeatedIds(
       project.rooms.flatMap((room) => [...room.walls, room.ceiling, room.floor]),

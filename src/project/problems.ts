@@ -13,6 +13,30 @@ export function problemOf(issue: z.core.$ZodIssue, document: unknown): FileProbl
   return { where, message: `${missing ? `${nounOf(issue.path)} is missing` : sentenceOf(issue)}, at ${where}` }
 }
 
+/**
+ * A file's issues as sentences. What stands among the own assemblies without being one (earlier versions kept anything
+ * with an id there) is told once, not key by key.
+ */
+export function problemsOf(issues: readonly z.core.$ZodIssue[], document: unknown): readonly FileProblem[] {
+  const told = new Set<string>()
+  return issues.flatMap((issue) => {
+    const entry = placeOf(issue.path.slice(0, 2))
+    if (issue.path[0] !== 'assemblies' || !isStranger(valueAt(document, issue.path.slice(0, 2)))) {
+      return [problemOf(issue, document)]
+    }
+    if (told.has(entry)) return []
+    told.add(entry)
+    const message = `this is not an assembly, for it has no list of "layers"; take it out of the file, at ${entry}`
+    return [{ where: entry, message }]
+  })
+}
+
+function isStranger(entry: unknown): boolean {
+  return (
+    typeof entry === 'object' && entry !== null && !Array.isArray(entry) && !Array.isArray(valueAt(entry, ['layers']))
+  )
+}
+
 function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
   let value = document
   for (const step of path) value = value === null ? undefined : (value as Record<PropertyKey, unknown>)?.[step]
@@ -31,6 +55,10 @@ function sentenceOf(issue: z.core.$ZodIssue): string {
       return issue.origin === 'number' ? `${what} has to be at most ${issue.maximum}` : `${what} is too long`
     case 'invalid_value':
       return `${what} has to be ${issue.values.map((value) => JSON.stringify(value)).join(' or ')}`
+    case 'invalid_union':
+      return `${what} is none of those this version of the format knows`
+    case 'custom':
+      return `${what} ${issue.message}`
     case 'unrecognized_keys':
       return `${issue.keys.map((key) => `"${key}"`).join(', ')} is not known to this version of the format`
     default:

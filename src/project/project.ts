@@ -1,5 +1,6 @@
 import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
+import type { Assembly } from '#assemblies/assembly.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 export const FORMAT = 'leafgap-project'
@@ -23,7 +24,8 @@ export interface Project {
   readonly partitions: readonly Reserved[]
   readonly receivers: readonly Reserved[]
   readonly sources: readonly Reserved[]
-  readonly assemblies: readonly Reserved[]
+  /** Built by the user of this project, beside the built-in ones. */
+  readonly assemblies: readonly Assembly[]
   readonly schemes: readonly Scheme[]
   /** Id of the scheme put forward to the client; null: none yet. */
   readonly proposal: string | null

@@ -1,7 +1,7 @@
 import type { Catalogue } from '#assemblies/assembly.ts'
 import { meaningProblems } from '#project/meaning.ts'
 import { MIGRATIONS } from '#project/migrations.ts'
-import { type FileProblem, problemOf } from '#project/problems.ts'
+import { type FileProblem, problemsOf } from '#project/problems.ts'
 import { FORMAT, type Project, VERSION } from '#project/project.ts'
 import { dropRepeatedCorners } from '#project/repeatedCorners.ts'
 import { projectSchema } from '#project/schema.ts'
@@ -26,7 +26,7 @@ export interface ReadProject {
 /**
  * Reads a project file: parse, recognise, upgrade step by step, check strictly.
  * @param text  the file's text
- * @param catalogue  what assemblies and existing constructions the file may name
+ * @param catalogue  the built-in assemblies and existing constructions the file may name beside its own
  */
 export function readProject(text: string, catalogue: Catalogue): Result<ReadProject, ProjectFileError> {
   const parsed = parse(text)
@@ -36,7 +36,7 @@ export function readProject(text: string, catalogue: Catalogue): Result<ReadProj
   const upgraded = upgrade(recognised.value)
   if (!upgraded.ok) return upgraded
   const checked = projectSchema.safeParse(upgraded.value)
-  if (!checked.success) return invalid(checked.error.issues.map((issue) => problemOf(issue, upgraded.value)))
+  if (!checked.success) return invalid(problemsOf(checked.error.issues, upgraded.value))
   const { project, warnings } = dropRepeatedCorners(checked.data)
   const problems = meaningProblems(project, catalogue)
   return problems.length > 0 ? invalid(problems) : ok({ project, warnings })

@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { DEEPEST_MM, LARGEST_MM, LONGEST_NAME, LONGEST_NOTE } from '#project/limits.ts'
+import { typedAssemblySchema } from '#assemblies/schema.ts'
+import { DEEPEST_MM, LARGEST_MM, LONGEST_NAME, LONGEST_NOTE, MOST_ASSEMBLIES } from '#project/limits.ts'
 import { FORMAT } from '#project/project.ts'
 
 const coordinate = z.number().min(-LARGEST_MM).max(LARGEST_MM)
@@ -74,7 +75,7 @@ export const projectSchema = z.strictObject({
   partitions: reserved,
   receivers: reserved,
   sources: reserved,
-  assemblies: reserved,
+  assemblies: z.array(typedAssemblySchema).max(MOST_ASSEMBLIES),
   schemes: z
     .array(z.strictObject({ id, name, choices: z.record(id, choice) }))
     .min(1, { error: 'needs at least one scheme' }),

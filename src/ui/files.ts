@@ -31,7 +31,7 @@ export function openText(
   shell: Shell,
   source: { readonly name: string; readonly text: string },
 ): boolean {
-  const read = readProject(source.text, session.catalogue)
+  const read = readProject(source.text, session.builtIn)
   if (!read.ok) {
     const lines = read.error.problems.slice(0, LISTED_PROBLEMS).map((problem) => problem.message)
     const notice = refused(source.name, `${read.error.message} The open project was kept.`)

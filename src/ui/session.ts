@@ -4,6 +4,7 @@ import type { SchemeAnalysis } from '#analysis/analyse.ts'
 import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
 import type { Catalogue } from '#assemblies/assembly.ts'
+import { projectCatalogue } from '#project/catalogue.ts'
 import type { Project } from '#project/project.ts'
 import type { DocumentState, DocumentStore } from '#state/history.ts'
 import type { ResultsMemo } from '#state/results.ts'
@@ -14,7 +15,8 @@ import { invariant } from '#units/result.ts'
 export interface Session {
   readonly document: DocumentStore
   readonly view: ReturnType<typeof createViewStore>
-  readonly catalogue: Catalogue
+  /** What every project can name; a project's own assemblies come on top (`useCatalogue`). */
+  readonly builtIn: Catalogue
   readonly results: ResultsMemo
 }
 
@@ -39,6 +41,11 @@ export function useShownProject(): Project {
   return useDocument((state) => state.preview ?? state.project)
 }
 
+/** Everything the project on the page can name: built-in assemblies and its own. */
+export function useCatalogue(): Catalogue {
+  return projectCatalogue(useShownProject())
+}
+
 /** The room on the page. */
 export function useRoom(): Room {
   const project = useShownProject()
@@ -60,7 +67,8 @@ export function useScheme(): Scheme {
 /** Results of the scheme on the page, as shown. */
 export function useAnalysis(): SchemeAnalysis {
   const { results } = useSession()
+  const { assemblies } = useShownProject()
   const room = useRoom()
   const scheme = useScheme()
-  return useMemo(() => results(room, scheme), [results, room, scheme])
+  return useMemo(() => results({ assemblies }, room, scheme), [results, assemblies, room, scheme])
 }

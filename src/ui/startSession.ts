@@ -21,8 +21,8 @@ export interface Started {
 
 /** Opens on the last project kept on this machine; on a first visit, on the garage sample. */
 export async function startSession(): Promise<Started> {
-  const catalogue = builtInCatalogue()
-  const read = (text: string) => readProject(text, catalogue)
+  const builtIn = builtInCatalogue()
+  const read = (text: string) => readProject(text, builtIn)
   const autosave = createAutosave({ now: () => new Date(), write: writeProject, read })
   const found = newestReadable(await autosave.versions(), read)
   const project = 'value' in found ? found.value.project : sampleProject()
@@ -37,7 +37,7 @@ export async function startSession(): Promise<Started> {
     if (places && isAnother(before.project, state.project)) view.setState(places)
     keepViewOn(view, state.project)
   })
-  const session: Session = { document, view, catalogue, results: createResultsMemo(catalogue) }
+  const session: Session = { document, view, builtIn, results: createResultsMemo() }
   return { session, autosave, notice: noticeOf(found.refused, 'value' in found) }
 }
 

@@ -1,6 +1,7 @@
 import type { Room, SurfaceFacts } from '#analysis/room.ts'
 import { type Choice, choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { AS_IS, type Assembly, type SurfaceKind } from '#assemblies/assembly.ts'
+import { projectCatalogue } from '#project/catalogue.ts'
 import { DEEPEST_MM } from '#project/limits.ts'
 import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
@@ -71,8 +72,12 @@ export function removeLining(schemeId: string, surfaceIds: readonly string[], re
   }
 }
 
-/** A refusal where an assembly for one kind of surface is built against another. */
+/** A refusal where an assembly is not in the project, or made for another kind of surface. */
 function misplaced(project: Project, surfaceIds: readonly string[], assembly: Assembly): Refusal | null {
+  if (!projectCatalogue(project).assemblies.has(assembly.id)) {
+    const message = `"${assembly.name}" is no longer in this project; nothing was changed.`
+    return { code: 'no-assembly', message }
+  }
   const kinds = surfaceIds.map((id) => surfaceKind(project, id))
   const wrong = kinds.find((kind) => kind !== null && kind !== assembly.surface)
   if (!wrong) return null

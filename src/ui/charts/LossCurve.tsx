@@ -34,7 +34,7 @@ export function LossCurve({ width, height, shown, shownName, present, presentNam
     (loss, band) => y(loss - likelyHalf(spread[band]!)),
     (loss, band) => y(loss + likelyHalf(spread[band]!)),
   )
-  const contour = shown.stcRating.contour.flatMap((level, band): [number, number][] =>
+  const contour = shown.evidence.stc.contour.flatMap((level, band): [number, number][] =>
     level === null || level > SHOWN_LOSS_CAP_DB ? [] : [[x(band), y(level)]],
   )
   return (
@@ -118,7 +118,7 @@ function CurveWords({ x, y, width, height, shown, names }: WordsProps) {
     const band = index === 0 ? 13 : 9
     return { id: `name-${index}`, text, x: x(band), y: y(rating.prediction.lossDb[band]!), radius: 3 }
   })
-  const end = shown.stcRating.contour.findLastIndex((level) => level !== null && level < SHOWN_LOSS_CAP_DB)
+  const end = shown.evidence.stc.contour.findLastIndex((level) => level !== null && level < SHOWN_LOSS_CAP_DB)
   const contourWish =
     end < 0
       ? []
@@ -127,7 +127,7 @@ function CurveWords({ x, y, width, height, shown, names }: WordsProps) {
             id: 'contour',
             text: `STC ${shown.stc} contour`,
             x: x(end) - 4,
-            y: y(shown.stcRating.contour[end]!),
+            y: y(shown.evidence.stc.contour[end]!),
             radius: 5,
           },
         ]

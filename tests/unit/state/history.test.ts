@@ -1,14 +1,23 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { SurfaceKind } from '#assemblies/assembly.ts'
 import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
 import type { Command } from '#state/command.ts'
+import {
+  deleteAssembly,
+  duplicateAssembly,
+  renameAssembly,
+  saveAndBuild,
+  saveAssembly,
+} from '#state/commands/assemblies.ts'
 import { deleteCorner, insertCorner, moveCorner, setRoomHeight, startRectangle } from '#state/commands/outline.ts'
 import { renameProject, setNote, setUnits } from '#state/commands/project.ts'
 import { copyScheme, deleteScheme, proposeScheme } from '#state/commands/schemes.ts'
 import { assignAssembly, describeSurfaces, removeLining } from '#state/commands/surfaces.ts'
 import { moveWall, setWallLength } from '#state/commands/wall.ts'
 import { createDocumentStore } from '#state/history.ts'
+import { anOwnAssembly } from '../../support/ownAssembly.ts'
 import { CATALOGUE, openSample } from '../../support/samples.ts'
 
 const garage = openSample('garage')
@@ -30,6 +39,17 @@ const anyCommand: fc.Arbitrary<Command> = fc.oneof(
   fc.subarray(['wall-1', 'wall-2', 'ceiling-1']).map((ids) => assignAssembly('scheme-1', ids, clips)),
   fc.boolean().map((remove) => removeLining('scheme-1', ['wall-1'], remove)),
   fc.constantFrom(-5, 0, 25, 20_000).map((outOfTrueMm) => describeSurfaces('room-1', ['wall-1'], { outOfTrueMm })),
+  fc
+    .record({
+      id: fc.constantFrom('own-1', 'own-2', 'W14'),
+      name: fc.constantFrom('One', 'Two', ''),
+      surface: fc.constantFrom<SurfaceKind>('wall', 'ceiling'),
+    })
+    .map((change) => saveAssembly(anOwnAssembly(change))),
+  fc.constantFrom('wall-1', 'ceiling-1').map((id) => saveAndBuild(anOwnAssembly(), 'scheme-1', [id])),
+  fc.constantFrom('own-1', 'own-2').map((id) => deleteAssembly(garage, id)),
+  fc.constant(anOwnAssembly()).map(duplicateAssembly),
+  fc.constantFrom('X', ' ').map((name) => renameAssembly('own-1', { name, shortName: name })),
   fc.constant(startRectangle('room-1', 3000, 4000)),
   fc.integer({ min: 0, max: 4000 }).map((along) => insertCorner('room-1', 'wall-1', along)),
   fc.constantFrom('corner-1', 'corner-3', 'corner-5').map((id) => deleteCorner('room-1', id)),

@@ -9,7 +9,7 @@ import type { BenchSurface } from '#ui/panels/bench/candidates.ts'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { wallLength } from '#ui/panels/bench/wallLength.ts'
 import { capital, farSideWords } from '#ui/panels/words.ts'
-import { useSession, useShownProject } from '#ui/session.ts'
+import { useCatalogue, useShownProject } from '#ui/session.ts'
 
 /** A lining as it is until somebody says better: half-inch board, and nobody knows what fire asks of it. */
 const USUAL_LINING: Lining = { thicknessMm: 12.7, neededForFire: 'unknown' }
@@ -95,7 +95,7 @@ interface PartProps {
 }
 
 function ExistingField({ surfaces, patch }: PartProps) {
-  const { catalogue } = useSession()
+  const catalogue = useCatalogue()
   const kind = surfaces[0].kind
   const existing = [...catalogue.existing.values()].filter((entry) => entry.surface === kind)
   return (

@@ -27,7 +27,7 @@ function useCompared(): readonly ComparedScheme[] {
   const project = useShownProject()
   const room = useRoom()
   return project.schemes.map((scheme, index) => {
-    const outcome = results(room, scheme)
+    const outcome = results(project, room, scheme)
     return {
       scheme,
       letter: schemeLetter(index),

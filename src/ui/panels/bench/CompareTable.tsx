@@ -13,7 +13,7 @@ import {
   schemeTitle,
   stcWords,
 } from '#ui/panels/words.ts'
-import { useSession } from '#ui/session.ts'
+import { useCatalogue, useSession } from '#ui/session.ts'
 import { formatLength, formatMass, formatPercent } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
@@ -34,7 +34,8 @@ const HEADS = [
 
 /** The schemes' numbers, one scheme a row. */
 export function CompareTable({ compared, units }: Props) {
-  const { catalogue, view } = useSession()
+  const { view } = useSession()
+  const catalogue = useCatalogue()
   return (
     <div className="table-place">
       <table className="figures cards">

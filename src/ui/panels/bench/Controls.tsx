@@ -4,7 +4,7 @@ import { ChoiceField, type Option } from '#ui/fields/ChoiceField.tsx'
 import { depthFrom, type Face, MEASURE_WORDS, type Measure } from '#ui/panels/bench/candidates.ts'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { stcWords } from '#ui/panels/words.ts'
-import { useSession, useShownProject } from '#ui/session.ts'
+import { useCatalogue, useSession, useShownProject } from '#ui/session.ts'
 import { formatLength } from '#units/format.ts'
 
 interface Props {
@@ -55,7 +55,7 @@ function AssemblyField({ bench, face }: Pick<Props, 'bench' | 'face'>) {
       value={bench.chosenId}
       options={bench.candidates.map((candidate) => ({
         value: candidate.id,
-        text: `${candidate.name} · ${formatLength(depthFrom(candidate, face), units)} · ${stcWords(candidate.described.rating)}`,
+        text: `${candidate.isOwn ? 'Own: ' : ''}${candidate.name} · ${formatLength(depthFrom(candidate, face), units)} · ${stcWords(candidate.described.rating)}`,
       }))}
       onChoose={bench.choose}
     />
@@ -83,7 +83,8 @@ function LiningBox({ bench, onLiningOff }: Pick<Props, 'bench' | 'onLiningOff'>)
 }
 
 function MakeAllWalls({ bench }: Pick<Props, 'bench'>) {
-  const { document, catalogue } = useSession()
+  const { document } = useSession()
+  const catalogue = useCatalogue()
   const { chosenId, first, room, scheme, surfaces } = bench
   if (first.kind !== 'wall' || chosenId === null || surfaces.length === room.walls.length) return null
   const assembly = chosenId === AS_IS ? null : (catalogue.assemblies.get(chosenId) ?? null)

@@ -1,6 +1,7 @@
 import type { SurfaceResult } from '#analysis/results.ts'
 import { type Choice, choiceFor } from '#analysis/scheme.ts'
 import { AS_IS } from '#assemblies/assembly.ts'
+import { isOwn } from '#assemblies/ownAssembly.ts'
 import { assignAssembly } from '#state/commands/surfaces.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { type BenchSurface, benchSurfaces, sharedAssemblies } from '#ui/panels/bench/candidates.ts'
@@ -8,7 +9,7 @@ import { useRecordedScheme } from '#ui/panels/bench/useBench.ts'
 import { wallLength } from '#ui/panels/bench/wallLength.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { farSideWords, NO_PUBLISHED, NOT_IN_FIGURE, rwWords, stcWords, whyNotRated } from '#ui/panels/words.ts'
-import { useRoom, useSession, useShownProject } from '#ui/session.ts'
+import { useCatalogue, useRoom, useSession, useShownProject } from '#ui/session.ts'
 import { formatArea, formatLength } from '#units/format.ts'
 
 const HEADS = [
@@ -68,7 +69,8 @@ interface RowProps {
 }
 
 function SurfaceRow({ surface, result }: RowProps) {
-  const { catalogue, view } = useSession()
+  const { view } = useSession()
+  const catalogue = useCatalogue()
   const { units } = useShownProject()
   const room = useRoom()
   const { facts, kind, label } = surface
@@ -112,12 +114,13 @@ function SurfaceRow({ surface, result }: RowProps) {
 }
 
 function RowAssembly({ surface }: { readonly surface: BenchSurface }) {
-  const { catalogue, document } = useSession()
+  const { document } = useSession()
+  const catalogue = useCatalogue()
   const scheme = useRecordedScheme()
   const choice = choiceFor(scheme, surface.facts.id)
   const allowed = sharedAssemblies([surface], catalogue)
   const options = assemblyOptions(
-    allowed.map(({ id, name }) => ({ value: id, text: name })),
+    allowed.map(({ id, name }) => ({ value: id, text: isOwn(catalogue, id) ? `${name} · own` : name })),
     choice,
     catalogue.assemblies.get(choice.assembly)?.name,
   )
@@ -150,14 +153,18 @@ function assemblyOptions(
 
 /** One assembly for all walls at once: one command, one undo step. */
 function AllWallsField() {
-  const { catalogue, document } = useSession()
+  const { document } = useSession()
+  const catalogue = useCatalogue()
   const room = useRoom()
   const scheme = useRecordedScheme()
   const walls = benchSurfaces(room).filter(({ kind }) => kind === 'wall')
   const ids = walls.map(({ facts }) => facts.id)
   const first = choiceFor(scheme, ids[0] ?? '').assembly
   const alike = ids.every((id) => choiceFor(scheme, id).assembly === first)
-  const allowed = sharedAssemblies(walls, catalogue).map(({ id, name }) => ({ value: id, text: name }))
+  const allowed = sharedAssemblies(walls, catalogue).map(({ id, name }) => ({
+    value: id,
+    text: isOwn(catalogue, id) ? `${name} · own` : name,
+  }))
   const own = alike ? { assembly: first, removeLining: false } : { assembly: AS_IS, removeLining: false }
   return (
     <ChoiceField

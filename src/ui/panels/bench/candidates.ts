@@ -5,6 +5,7 @@ import { describeSurface } from '#analysis/surfaces.ts'
 import { AS_IS, type Assembly, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
 import { assembliesFor, isBuildable } from '#assemblies/catalogue.ts'
 import { layersDepth } from '#assemblies/layer.ts'
+import { isOwn } from '#assemblies/ownAssembly.ts'
 import { likelyHalf } from '#ui/charts/likely.ts'
 import type { Decibels, Millimetres } from '#units/quantity.ts'
 
@@ -16,6 +17,8 @@ export interface Candidate {
   readonly assembly: Assembly | null
   readonly shortName: string
   readonly name: string
+  /** Built by the user of the project. */
+  readonly isOwn: boolean
   readonly described: Pick<
     SurfaceResult,
     'label' | 'layers' | 'existingLayerCount' | 'rating' | 'notes' | 'depthFromFaceMm' | 'depthFromStructureMm'
@@ -61,27 +64,34 @@ export function sharedAssemblies(surfaces: readonly BenchSurface[], catalogue: C
     .sort((a, b) => layersDepth(a.layers) - layersDepth(b.layers))
 }
 
-const remembered = new WeakMap<SurfaceFacts, Map<string, Candidate['described']>>()
+/** What was computed with an assembly as it then was: an own one can change under the same id. */
+interface Remembered {
+  readonly assembly: Assembly | undefined
+  readonly described: Candidate['described']
+}
 
-/** A surface's build-up and rating with an assembly, remembered as long as its facts are the same object. */
+const remembered = new WeakMap<SurfaceFacts, Map<string, Remembered>>()
+
+/** A surface's build-up and rating with an assembly, remembered as long as its facts and the assembly are the same. */
 export function describeCandidate(
   surface: BenchSurface,
   assemblyId: string,
   removeLining: boolean,
   catalogue: Catalogue,
 ): Candidate['described'] {
-  const known = remembered.get(surface.facts) ?? new Map<string, Candidate['described']>()
+  const known = remembered.get(surface.facts) ?? new Map<string, Remembered>()
   remembered.set(surface.facts, known)
   const key = `${assemblyId} ${removeLining} ${surface.label}`
+  const assembly = catalogue.assemblies.get(assemblyId)
   const former = known.get(key)
-  if (former) return former
+  if (former && former.assembly === assembly) return former.described
   const described = describeSurface({
     ...surface,
     choice: { assembly: assemblyId, removeLining },
     catalogue,
     quality: 'plot',
   })
-  known.set(key, described)
+  known.set(key, { assembly, described })
   return described
 }
 
@@ -97,6 +107,7 @@ export function candidatesFor(
     assembly: null,
     shortName: removeLining ? 'lining off' : 'as it stands',
     name: removeLining ? 'Lining removed, nothing built' : 'As it stands',
+    isOwn: false,
     described: describeCandidate(surface, AS_IS, removeLining, catalogue),
   }
   return [
@@ -106,6 +117,7 @@ export function candidatesFor(
       assembly,
       shortName: assembly.shortName,
       name: assembly.name,
+      isOwn: isOwn(catalogue, assembly.id),
       described: describeCandidate(surface, assembly.id, removeLining, catalogue),
     })),
   ]

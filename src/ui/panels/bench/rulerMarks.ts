@@ -27,7 +27,7 @@ export function rulerMarks(
     return [
       {
         id: candidate.id,
-        label: candidate.shortName,
+        label: candidate.isOwn ? `${candidate.shortName} (own)` : candidate.shortName,
         sentence: sentenceOf(candidate, face, unit),
         depthMm: depthFrom(candidate, face),
         ...quiet,
@@ -42,5 +42,5 @@ export function sentenceOf(candidate: Candidate, face: Face, unit: LengthUnit): 
   const { rating } = candidate.described
   const depth = formatLength(depthFrom(candidate, face), unit)
   const figures = rating === null ? 'not rated' : `STC ${rating.stc}, ${likelyWords(rating)}`
-  return `${capital(candidate.shortName)}, ${depth}, ${figures}`
+  return `${capital(candidate.shortName)}${candidate.isOwn ? ' (own)' : ''}, ${depth}, ${figures}`
 }

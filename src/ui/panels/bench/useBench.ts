@@ -2,6 +2,7 @@ import { useEffect, useMemo } from 'react'
 import type { Room } from '#analysis/room.ts'
 import { choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { AS_IS } from '#assemblies/assembly.ts'
+import { isOwn } from '#assemblies/ownAssembly.ts'
 import type { Command } from '#state/command.ts'
 import { assignAssembly, removeLining } from '#state/commands/surfaces.ts'
 import {
@@ -12,7 +13,7 @@ import {
   describeCandidate,
   sharedAssemblies,
 } from '#ui/panels/bench/candidates.ts'
-import { useDocument, useRoom, useScheme, useSession, useView } from '#ui/session.ts'
+import { useCatalogue, useDocument, useRoom, useScheme, useSession, useView } from '#ui/session.ts'
 
 /** The surfaces in hand and everything they could be. */
 export interface BenchState {
@@ -62,7 +63,7 @@ export function useRun(): (command: Command) => string | null {
 }
 
 export function useBench(surfaces: readonly [BenchSurface, ...BenchSurface[]]): BenchState {
-  const { catalogue } = useSession()
+  const catalogue = useCatalogue()
   const room = useRoom()
   const scheme = useRecordedScheme()
   const pointedId = useView((view) => view.pointedAssembly)
@@ -108,13 +109,15 @@ function outsider(
     assembly,
     shortName: assembly?.shortName ?? id,
     name: assembly?.name ?? id,
+    isOwn: isOwn(catalogue, id),
     described: describeCandidate(surface, id, liningOff, catalogue),
   }
 }
 
 /** Shows an assembly everywhere while it is pointed at; builds it when pressed. */
 function usePointing(schemeId: string, ids: readonly string[]): Pick<BenchState, 'point' | 'leave' | 'choose'> {
-  const { document, view, catalogue } = useSession()
+  const { document, view } = useSession()
+  const catalogue = useCatalogue()
   const command = (id: string) => assignAssembly(schemeId, ids, catalogue.assemblies.get(id) ?? null)
   const leave = () => {
     if (view.getState().pointedAssembly === null) return

@@ -64,6 +64,6 @@ export function projectResult(
   const room = project.rooms.find((candidate) => candidate.id === roomId)
   const scheme = project.schemes.find((candidate) => candidate.id === schemeId)
   if (!room || !scheme) return null
-  const outcome = results(room, scheme)
+  const outcome = results(project, room, scheme)
   return outcome.ok ? outcome.value : null
 }

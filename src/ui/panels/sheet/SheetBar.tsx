@@ -114,10 +114,10 @@ function SaveButtons({ drawing }: Pick<Props, 'drawing'>) {
 /** Results of every scheme that has any, in the project's order. */
 function useAllResults(): readonly SchemeResult[] {
   const { results } = useSession()
-  const { schemes } = useShownProject()
+  const project = useShownProject()
   const room = useRoom()
-  return schemes.flatMap((scheme) => {
-    const outcome = results(room, scheme)
+  return project.schemes.flatMap((scheme) => {
+    const outcome = results(project, room, scheme)
     return outcome.ok ? [outcome.value] : []
   })
 }

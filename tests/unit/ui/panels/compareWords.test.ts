@@ -8,12 +8,12 @@ import { invariant } from '#units/result.ts'
 import { sampleProject } from './samples.ts'
 
 const project = sampleProject('garage')
-const results = createResultsMemo(builtInCatalogue())
+const results = createResultsMemo()
 
 function resultOf(name: string) {
   const scheme = project.schemes.find((candidate) => candidate.name === name)
   invariant(scheme, `there is a scheme called ${name}`)
-  const outcome = results(project.rooms[0]!, scheme)
+  const outcome = results(project, project.rooms[0]!, scheme)
   invariant(outcome.ok, 'a sample scheme can be computed')
   return { scheme, result: outcome.value }
 }

@@ -17,13 +17,12 @@ export function sampleProject(name: 'garage' | 'basement'): Project {
 
 /** Everything the page works on, on one scheme of a project. */
 export function sessionOn(project: Project, schemeName: string): Session {
-  const catalogue = builtInCatalogue()
   const scheme = project.schemes.find(({ name }) => name === schemeName)
   invariant(scheme, `there is a scheme called ${schemeName}`)
   return {
     document: createDocumentStore(project),
     view: createViewStore({ roomId: project.rooms[0]!.id, schemeId: scheme.id }),
-    catalogue,
-    results: createResultsMemo(catalogue),
+    builtIn: builtInCatalogue(),
+    results: createResultsMemo(),
   }
 }

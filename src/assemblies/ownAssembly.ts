@@ -1,0 +1,64 @@
+import { AS_IS, type Assembly, type Catalogue, type Source } from '#assemblies/assembly.ts'
+import { assemblyLayerProblems } from '#assemblies/layerProblems.ts'
+
+/** Where the build-up of an own assembly comes from. */
+export const OWN_SOURCE: Source = { text: 'Built by the user of this project.', status: 'derived' }
+
+/** One thing wrong with an assembly somebody wrote, and where: a layer's place counted from 1, or null: the whole. */
+export interface OwnAssemblyProblem {
+  readonly layer: number | null
+  /** A full sentence. */
+  readonly message: string
+}
+
+/** Everything that keeps an assembly from being built as it is written; empty: nothing. */
+export function ownAssemblyProblems(assembly: Assembly): readonly OwnAssemblyProblem[] {
+  const { layers, layerSources } = assembly
+  const sources =
+    layerSources === undefined || layerSources.length === layers.length
+      ? []
+      : [{ layer: null, message: `There are ${layers.length} layers and ${layerSources.length} layer sources.` }]
+  const problems = assemblyLayerProblems(layers).map(({ layer, message }) => ({
+    layer: layer === 0 ? null : layer,
+    message,
+  }))
+  return [...problems, ...sources]
+}
+
+/** Why an own assembly may not have this id; null: it may. */
+export function idProblem(id: string, catalogue: Catalogue): string | null {
+  if (id === AS_IS) return `the id "${AS_IS}" means that nothing is built`
+  return catalogue.assemblies.has(id) ? `the id "${id}" is one of the built-in assemblies'` : null
+}
+
+/** The built-in catalogue and a project's own assemblies after it. */
+export function withOwnAssemblies(catalogue: Catalogue, own: readonly Assembly[]): Catalogue {
+  if (own.length === 0) return catalogue
+  return {
+    ...catalogue,
+    assemblies: new Map([...catalogue.assemblies, ...own.map((assembly) => [assembly.id, assembly] as const)]),
+    own: new Set(own.map(({ id }) => id)),
+  }
+}
+
+/** True for an assembly that the user of the project built. */
+export function isOwn(catalogue: Catalogue, assemblyId: string): boolean {
+  return catalogue.own?.has(assemblyId) ?? false
+}
+
+/** What a catalogue text says of its own depth or weight: a copy is about to change, and its figures are computed. */
+const FIGURE = /\bweighs? about\b|^It takes\b/
+
+/**
+ * A copy to be changed, under a name of its own. Sentences that state the weight or depth of the original are left
+ * behind: those of the copy are computed and stand beside it.
+ */
+export function copyOfAssembly(assembly: Assembly, id: string, name: string): Assembly {
+  return {
+    ...assembly,
+    id,
+    name,
+    cautions: assembly.cautions.filter((text) => !FIGURE.test(text)),
+    source: OWN_SOURCE,
+  }
+}
