@@ -1,5 +1,5 @@
 import type { Prediction } from '#acoustics/layered/predict.ts'
-import type { Rating } from '#acoustics/rating.ts'
+import type { RatingEvidence } from '#acoustics/rating.ts'
 import type { SurfaceKind } from '#assemblies/assembly.ts'
 import type { Layer } from '#assemblies/layer.ts'
 import type { PublishedValue } from '#assemblies/published/match.ts'
@@ -25,7 +25,8 @@ export interface SurfaceRating {
   readonly plusMinus95: Decibels
   /** Likely range in whole STC, lower and upper end. */
   readonly likely: readonly [Decibels, Decibels]
-  readonly stcRating: Rating
+  /** Contour, shortfalls and limiting band behind every single number, all of the curve as shown. */
+  readonly evidence: RatingEvidence
   readonly prediction: Prediction
   /** STC of the calculation alone, before the shift towards published measurements. */
   readonly physicsStc: Decibels

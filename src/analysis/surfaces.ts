@@ -1,16 +1,17 @@
 import { capForDisplay } from '#acoustics/curve.ts'
 import type { Prediction } from '#acoustics/layered/predict.ts'
-import { rate, rateAll, STC } from '#acoustics/rating.ts'
+import { rate, rateWithEvidence, STC } from '#acoustics/rating.ts'
 import { depthsOf, takesLiningOff } from '#analysis/depths.ts'
 import type { Note, SurfaceRating, SurfaceResult } from '#analysis/results.ts'
 import type { SurfaceFacts } from '#analysis/room.ts'
 import type { Choice } from '#analysis/scheme.ts'
-import { lossWithVents } from '#analysis/vents.ts'
+import { withVents } from '#analysis/vents.ts'
 import type { Assembly, Catalogue, SurfaceKind } from '#assemblies/assembly.ts'
 import { combineLayers } from '#assemblies/combine.ts'
 import type { BoardLayer } from '#assemblies/layer.ts'
 import { layersMass, predictLayers } from '#assemblies/predict.ts'
 import { type PublishedValue, publishedFor } from '#assemblies/published/match.ts'
+import type { Decibels } from '#units/quantity.ts'
 import { invariant, ok } from '#units/result.ts'
 
 /** Everything about a surface that does not depend on its neighbours. */
@@ -80,7 +81,7 @@ function rateSurface(
   if (!predicted.ok) {
     return unrated('not-predicted', `${input.label}: ${predicted.error.map((problem) => problem.message).join(' ')}`)
   }
-  const rating = ratingOf(predicted.value, publishedFor(layers))
+  const rating = ratingOf(predicted.value, isVented(input) ? [] : publishedFor(layers))
   return {
     rating,
     notes: rating.stc > FLANKING_FROM_STC ? [...predicted.value.notes, FLANKING] : predicted.value.notes,
@@ -102,11 +103,20 @@ function hasFloatingParts({ kind, choice, catalogue }: SurfaceInput): boolean {
   )
 }
 
+/** What is in print was measured closed: it says nothing of a surface behind a vented space. */
+function isVented(input: SurfaceInput): boolean {
+  return ventLimitOf(input) !== undefined
+}
+
+function ventLimitOf({ catalogue, facts }: SurfaceInput): Decibels | undefined {
+  return catalogue.existing.get(facts.existing)?.ventLimitDb
+}
+
 function predictWithVents(input: SurfaceInput, layers: SurfaceResult['layers']) {
   const predicted = predictLayers(layers, input.quality)
-  const ventLimitDb = input.catalogue.existing.get(input.facts.existing)?.ventLimitDb
+  const ventLimitDb = ventLimitOf(input)
   if (!predicted.ok || ventLimitDb === undefined) return predicted
-  return ok({ ...predicted.value, lossDb: lossWithVents(predicted.value.lossDb, layers, ventLimitDb, input.quality) })
+  return ok(withVents(predicted.value, layers, ventLimitDb, input.quality))
 }
 
 function unrated(code: string, text: string): { rating: null; notes: readonly Note[] } {
@@ -118,18 +128,18 @@ const SDS_95 = 1.96
 
 /** One prediction as the numbers a client asks for; the likely range is 95 %, in whole STC rounded outward. */
 export function ratingOf(prediction: Prediction, published: readonly PublishedValue[]): SurfaceRating {
-  const loss = capForDisplay(prediction.lossDb)
-  const { stc, stcNo8dbRule, rw, c, ctr } = rateAll(loss)
+  const evidence = rateWithEvidence(capForDisplay(prediction.lossDb))
+  const stc = evidence.stc.value
   const plusMinus95 = SDS_95 * prediction.spreadStcDb
   return {
     stc,
-    stcNo8dbRule,
-    rw,
-    c,
-    ctr,
+    stcNo8dbRule: evidence.stcNo8dbRule.value,
+    rw: evidence.rw.value,
+    c: evidence.c.value,
+    ctr: evidence.ctr.value,
     plusMinus95,
     likely: [Math.floor(stc - plusMinus95), Math.ceil(stc + plusMinus95)],
-    stcRating: rate(loss, STC),
+    evidence,
     prediction,
     physicsStc: rate(capForDisplay(prediction.physicsLossDb), STC).value,
     published,

@@ -1,3 +1,4 @@
+import { publishedStc } from '#analysis/published.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 
 type Cell = string | number | null
@@ -30,6 +31,7 @@ function schemeRows(result: SchemeResult): readonly Cell[][] {
 }
 
 function surfaceRows(scheme: string, surface: SurfaceResult): readonly Cell[][] {
+  const published = surface.rating && publishedStc(surface.rating.published)
   const row = (item: string, value: number | string | null, unit: string): Cell[] => [
     scheme,
     surface.label,
@@ -47,6 +49,10 @@ function surfaceRows(scheme: string, surface: SurfaceResult): readonly Cell[][] 
     row('Rw', surface.rating?.rw ?? null, 'dB'),
     row('C', surface.rating?.c ?? null, 'dB'),
     row('Ctr', surface.rating?.ctr ?? null, 'dB'),
+    row('OITC', surface.rating?.evidence.oitc.value ?? null, 'dB'),
+    row('STC calculated, before the shift towards print', surface.rating?.physicsStc ?? null, 'dB'),
+    row('STC published', published?.stc ?? null, 'dB'),
+    row('STC published, source', published?.source ?? null, ''),
   ]
 }
 

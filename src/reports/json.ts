@@ -1,3 +1,4 @@
+import { publishedStc } from '#analysis/published.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 
 /** One scheme as the command line's JSON says it; unknown numbers are null and a note says why. */
@@ -45,8 +46,12 @@ function surfaceReport(surface: SurfaceResult) {
     rw: rating?.rw ?? null,
     c: rating?.c ?? null,
     ctr: rating?.ctr ?? null,
+    c50: rating?.evidence.c50.value ?? null,
+    ctr50: rating?.evidence.ctr50.value ?? null,
+    oitc: rating?.evidence.oitc.value ?? null,
+    physicsStc: rating?.physicsStc ?? null,
     plusMinus95: rating?.plusMinus95 ?? null,
-    published: null,
+    published: rating && publishedStc(rating.published),
     resonances: rating?.prediction.resonances ?? [],
     notes: surface.notes,
   }

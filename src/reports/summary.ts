@@ -1,3 +1,4 @@
+import { publishedWords } from '#analysis/published.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import { SURFACES_ONLY } from '#reports/json.ts'
 import {
@@ -47,12 +48,12 @@ function surfaceText(surface: SurfaceResult, units: LengthUnit): string {
   return `${surface.label.padEnd(8)}${surface.assemblyName}; takes ${depth} from the finished face; ${ratingText(surface)}`
 }
 
-/** "STC 55, likely 51-59; Rw 54 (-3; -9); no published value for this build-up", or why there is none. */
+/** "STC 55, likely 51-59; Rw 54 (-3; -9); published 55 (source)", or why there is none. */
 export function ratingText({ rating, notes }: SurfaceResult): string {
   if (!rating) return notes.at(-1)?.text ?? 'no rating'
   const terms = `(${signed(rating.c)}; ${signed(rating.ctr)})`
   const [low, high] = rating.likely
-  return `STC ${rating.stc}, likely ${low}-${high}; Rw ${rating.rw} ${terms}; no published value for this build-up`
+  return `STC ${rating.stc}, likely ${low}-${high}; Rw ${rating.rw} ${terms}; ${publishedWords(rating.published)}`
 }
 
 function signed(value: number): string {

@@ -128,7 +128,7 @@ function aRating(stc: number): SurfaceRating {
     ctr: -8,
     plusMinus95: 4,
     likely: [stc - 4, stc + 4],
-    published: null,
+    published: [],
   } as unknown as SurfaceRating
 }
 

@@ -1,3 +1,4 @@
+import { publishedWords } from '#analysis/published.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Paragraph } from '#drawing/sheet/flow.ts'
 import { joinLabels } from '#drawing/sheet/schedule.ts'
@@ -27,7 +28,7 @@ function section(heading: string, texts: readonly string[], lifeSafety: boolean)
 function notesOf(surfaces: readonly SurfaceResult[]): string[] {
   const spokenOf = new Map<string, SurfaceResult[]>()
   for (const surface of surfaces) {
-    for (const { text } of surface.notes) {
+    for (const text of [...printNote(surface), ...surface.notes.map((note) => note.text)]) {
       const lead = `${surface.label}: `
       const bare = text.startsWith(lead) ? text.slice(lead.length) : text
       const others = spokenOf.get(bare)
@@ -36,4 +37,11 @@ function notesOf(surfaces: readonly SurfaceResult[]): string[] {
     }
   }
   return [...spokenOf].map(([text, about]) => `${joinLabels(about)}: ${text}`)
+}
+
+/** What is in print for exactly this build-up, with its source, or that nothing is. */
+function printNote({ rating }: SurfaceResult): string[] {
+  if (rating === null) return []
+  const words = publishedWords(rating.published)
+  return [`${words.charAt(0).toUpperCase()}${words.slice(1)}.`]
 }

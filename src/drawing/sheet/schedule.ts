@@ -1,3 +1,4 @@
+import { publishedStc } from '#analysis/published.ts'
 import type { SurfaceResult } from '#analysis/results.ts'
 import { AS_IS } from '#assemblies/assembly.ts'
 import type { Mark } from '#drawing/model.ts'
@@ -9,7 +10,7 @@ import type { LengthUnit } from '#units/quantity.ts'
 interface Entry {
   readonly surfaces: string
   readonly built: string
-  /** Each in one line, or in the two it may be broken into. */
+  /** Each in one line, or in the two or three it may be broken into. */
   readonly cells: readonly (readonly string[])[]
 }
 
@@ -161,9 +162,12 @@ function builtText({ assembly, assemblyName, removeLining, hasLining }: SurfaceR
 
 function ratingCells({ rating }: SurfaceResult): [string[], string[]] {
   if (rating === null) return [['not rated'], ['not rated']]
+  const published = publishedStc(rating.published)
+  // Its source stands in full among the sentences of the sheet.
+  const printed = published ? [`published ${published.stc}`] : []
   const terms = `(${minusSign(String(rating.c))}; ${minusSign(String(rating.ctr))})`
   return [
-    [`${rating.stc},`, `likely ${rating.likely[0]}–${rating.likely[1]}`],
+    [`${rating.stc},`, `likely ${rating.likely[0]}–${rating.likely[1]}${published ? ';' : ''}`, ...printed],
     [String(rating.rw), terms],
   ]
 }

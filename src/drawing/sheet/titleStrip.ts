@@ -6,7 +6,7 @@ import { fitText, textMark, textWidth } from '#drawing/text.ts'
 /** Stands on every sheet, whatever is drawn. */
 export const CAUTION_LINES = [
   'Preliminary design. Local codes govern; structure and fire separation need licensed professionals.',
-  'Predicted, none matched to a published measurement; doors, windows, leaks, ventilation and flanking are not in these figures.',
+  'Predicted, each with its 95 % likely range; doors, windows, leaks, ventilation and flanking are not in these figures.',
 ] as const
 
 /** Height of the strip at the foot of a sheet, mm. */

@@ -81,6 +81,17 @@ describe('ratings', () => {
     })
   })
 
+  it('tell the vents in the calculation alone too, and claim no published value for a vented roof', () => {
+    const roof = surface(analyse({}, { 'ceiling-1': built('C08') }), 'ceiling-1').rating
+    if (!roof) throw new Error('no rating')
+    // 23.5 dB by the vents, then the new ceiling alone, which stops less than the closed roof and ceiling together.
+    const { prediction, physicsStc, stc } = roof
+    expect(roof.published).toEqual([])
+    expect(Math.abs(stc - physicsStc - prediction.anchor.shiftDb)).toBeLessThan(6)
+    const bare = surface(analyse({}, {}), 'ceiling-1').rating
+    for (const loss of bare?.prediction.physicsLossDb ?? [99]) expect(loss).toBeLessThanOrEqual(23.5)
+  })
+
   it('count no band above 80 dB, and say that flanking decides high up', () => {
     const walls = room.walls.map((wall) => ({ ...wall, existing: 'concrete-203' }))
     const heavy = surface(analyse({ walls }, { 'wall-1': built('W22') }), 'wall-1')
