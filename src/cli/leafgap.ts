@@ -1,10 +1,13 @@
 import { parseArgs } from 'node:util'
 import { insetCommand } from '#cli/inset.ts'
 import { done, type Outcome, refused } from '#cli/io.ts'
+import { rateCommand } from '#cli/rate.ts'
 import { reportCommand } from '#cli/report.ts'
 
 const USAGE = `leafgap report FILE [--scheme NAME] [--out DIR] [--json]
     what every scheme of a project leaves of the room and how its surfaces isolate
+leafgap rate FILE [--json]
+    transmission loss and ratings of layered systems, each from the far side to the room
 leafgap inset FILE
     what is left of an outline after a depth on every wall, as JSON
 FILE may be - for standard input.
@@ -15,16 +18,40 @@ async function run(argv: readonly string[]): Promise<Outcome> {
   if (typeof parsed === 'string') return refused([parsed])
   const { values, positionals } = parsed
   const [command, file, extra] = positionals
-  if (values.help || command === undefined)
-    return values.help ? done(USAGE) : refused(['say a command: report or inset'])
-  if (command !== 'report' && command !== 'inset')
-    return refused([`there is no command "${command}": say report or inset`])
+  if (values.help) return done(USAGE)
+  if (command === undefined) return refused(['say a command: report, rate or inset'])
+  if (!isCommand(command)) return refused([`there is no command "${command}": say report, rate or inset`])
   if (file === undefined) return refused([`say a file: leafgap ${command} FILE`])
   if (extra !== undefined) return refused([`one file at a time: "${extra}" is one too many`])
-  if (command === 'report')
-    return values.out === '' ? refused(['--out needs a folder: --out DIR']) : reportCommand(file, values)
-  const [option] = Object.keys(values)
-  return option === undefined ? insetCommand(file) : refused([`inset takes no --${option}; it always prints JSON`])
+  return COMMANDS[command](file, values)
+}
+
+interface Options {
+  readonly scheme?: string | undefined
+  readonly out?: string | undefined
+  readonly json?: boolean | undefined
+}
+
+const COMMANDS = {
+  report: async (file: string, options: Options) =>
+    options.out === '' ? refused(['--out needs a folder: --out DIR']) : reportCommand(file, options),
+  rate: async (file: string, options: Options) => {
+    const option = firstOption(options, 'json')
+    return option === undefined ? rateCommand(file, options) : refused([`rate takes no --${option}`])
+  },
+  inset: async (file: string, options: Options) => {
+    const option = firstOption(options)
+    return option === undefined ? insetCommand(file) : refused([`inset takes no --${option}; it always prints JSON`])
+  },
+}
+
+function isCommand(word: string): word is keyof typeof COMMANDS {
+  return Object.hasOwn(COMMANDS, word)
+}
+
+/** The first option given that the command does not take. */
+function firstOption(options: Options, ...taken: readonly string[]): string | undefined {
+  return Object.keys(options).find((option) => !taken.includes(option))
 }
 
 function parse(argv: readonly string[]) {
