@@ -2,9 +2,11 @@ import { scaleLinear } from 'd3-scale'
 import { area, line } from 'd3-shape'
 import { BANDS_HZ } from '#acoustics/bands.ts'
 import { SHOWN_LOSS_CAP_DB } from '#acoustics/curve.ts'
+import { publishedStc } from '#analysis/published.ts'
 import type { SurfaceRating } from '#analysis/results.ts'
+import { bandPlace, CurveLabels, isShown, lossAt, type Scale } from '#ui/charts/CurveLabels.tsx'
 import { likelyHalf } from '#ui/charts/likely.ts'
-import { placeLabels } from '#ui/charts/placeLabels.ts'
+import type { Decibels } from '#units/quantity.ts'
 
 const TICKS_HZ = [63, 125, 250, 500, 1000, 2000, 4000]
 const LEFT = 46
@@ -23,58 +25,95 @@ interface Props {
   readonly presentName: string
 }
 
-/** Transmission loss over the bands, with its likely range, the contour it is rated by, and its dips by name. */
+/**
+ * Transmission loss over the bands with its likely range, the contour it is rated by, what it falls short of that
+ * contour, the contour of a published value where there is one, and its dips by name.
+ */
 export function LossCurve({ width, height, shown, shownName, present, presentName }: Props) {
   const x = scaleLinear([0, BANDS_HZ.length - 1], [LEFT + 6, width - RIGHT])
   const y = scaleLinear([0, SHOWN_LOSS_CAP_DB], [height - BOTTOM, TOP]).clamp(true)
   const path = line<number>((_, band) => x(band), y)
-  const spread = shown.prediction.spreadBandDb
+  const { lossDb, spreadBandDb, resonances } = shown.prediction
   const range = area<number>(
     (_, band) => x(band),
-    (loss, band) => y(loss - likelyHalf(spread[band]!)),
-    (loss, band) => y(loss + likelyHalf(spread[band]!)),
+    (loss, band) => y(loss - likelyHalf(spreadBandDb[band]!)),
+    (loss, band) => y(loss + likelyHalf(spreadBandDb[band]!)),
   )
-  const contour = shown.evidence.stc.contour.flatMap((level, band): [number, number][] =>
-    level === null || level > SHOWN_LOSS_CAP_DB ? [] : [[x(band), y(level)]],
-  )
+  const contour = contourPoints(shown.evidence.stc.contour, x, y)
+  const print = publishedContour(shown)
+  const dips = resonances.filter(({ hz }) => isShown(lossDb, bandPlace(hz)))
+  const label = `Transmission loss of ${shownName} over one-third octaves, with its STC contour; in words and in a table below.`
   return (
-    <svg className="loss-curve" width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img">
-      <title>{`Transmission loss over one-third octaves. ${curveWords(shown, shownName)}`}</title>
+    <svg
+      className="loss-curve"
+      width={width}
+      height={height}
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={label}
+    >
       <CurveAxes x={x} y={y} width={width} height={height} />
-      <path className="curve-range" d={range([...shown.prediction.lossDb]) ?? ''} />
+      <path className="curve-range" d={range([...lossDb]) ?? ''} />
+      <Shortfalls shown={shown} x={x} y={y} />
       <path className="curve-contour" d={line()(contour) ?? ''} />
+      {print && <path className="curve-published" d={line()(contourPoints(print, x, y)) ?? ''} />}
       {present && <path className="curve-present" d={path([...present.prediction.lossDb]) ?? ''} />}
-      <path className="curve-shown" d={path([...shown.prediction.lossDb]) ?? ''} />
-      <CurveWords
-        {...{ x, y, width, height }}
-        shown={shown}
-        names={[
-          { rating: shown, text: shownName, isShown: true },
-          ...(present ? [{ rating: present, text: presentName, isShown: false }] : []),
-        ]}
+      <path className="curve-shown" d={path([...lossDb]) ?? ''} />
+      {dips.map(({ hz }) => {
+        const place = bandPlace(hz)
+        return <circle key={hz} className="curve-dip" cx={x(clampPlace(place))} cy={y(lossAt(lossDb, place))} r={3} />
+      })}
+      <CurveLabels
+        {...{ x, y, shown, dips }}
+        within={{ x: LEFT, y: 0, width: width - LEFT, height: height - BOTTOM }}
+        published={print}
+        names={[{ rating: shown, text: shownName }, ...(present ? [{ rating: present, text: presentName }] : [])]}
       />
     </svg>
   )
 }
 
-/** The curve in words: what a chart says to somebody who cannot see it. */
-export function curveWords(rating: SurfaceRating, name: string): string {
-  const { lossDb, resonances } = rating.prediction
-  const values = TICKS_HZ.map(
-    (hz) => `${Math.min(SHOWN_LOSS_CAP_DB, Math.round(lossDb[BANDS_HZ.indexOf(hz)]!))} dB at ${hz} Hz`,
+/** The same contour at the published value; null: none in print, or where the prediction's own contour lies. */
+function publishedContour({ published, evidence, stc }: SurfaceRating): readonly (Decibels | null)[] | null {
+  const print = publishedStc(published)
+  if (print === null || print.stc === stc) return null
+  return evidence.stc.contour.map((level) => (level === null ? null : level + print.stc - stc))
+}
+
+function contourPoints(contour: readonly (Decibels | null)[], x: Scale, y: Scale): [number, number][] {
+  return contour.flatMap((level, band): [number, number][] =>
+    level === null || level > SHOWN_LOSS_CAP_DB ? [] : [[x(band), y(level)]],
   )
-  const dips = resonances.map(({ hz, cause }) => dipWords(hz, cause))
-  return `${name}: ${values.join(', ')}.${dips.length > 0 ? ` Dips: ${dips.join('; ')}.` : ''}`
 }
 
-function dipWords(hz: number, cause: string): string {
-  return `${cause}, ${hz < 1000 ? `${Math.round(hz)} Hz` : `${Math.round(hz / 100) / 10} kHz`}`
+/** Bars from the curve up to the contour, one a band, where the curve falls short of it. */
+function Shortfalls({ shown, x, y }: { readonly shown: SurfaceRating; readonly x: Scale; readonly y: Scale }) {
+  const { contour, shortfalls, limitingBandHz } = shown.evidence.stc
+  const wide = (x(1) - x(0)) * 0.62
+  return (
+    <g>
+      {shortfalls.map((short, band) => {
+        const level = contour[band]
+        if (short <= 0 || level == null) return null
+        const isLimit = BANDS_HZ[band] === limitingBandHz
+        return (
+          <rect
+            key={BANDS_HZ[band]}
+            className={isLimit ? 'curve-short is-limit' : 'curve-short'}
+            x={x(band) - wide / 2}
+            y={y(level)}
+            width={wide}
+            height={Math.max(0, y(level - short) - y(level))}
+          />
+        )
+      })}
+    </g>
+  )
 }
 
-/** On the drawing there is room for two words. */
-const SHORT_CAUSE = { 'mass-air-mass': 'air gap resonates', coincidence: 'coincidence' } as const
-
-type Scale = (value: number) => number
+function clampPlace(place: number): number {
+  return Math.max(0, Math.min(BANDS_HZ.length - 1, place))
+}
 
 function CurveAxes({ x, y, width, height }: { x: Scale; y: Scale; width: number; height: number }) {
   return (
@@ -94,90 +133,4 @@ function CurveAxes({ x, y, width, height }: { x: Scale; y: Scale; width: number;
       ))}
     </g>
   )
-}
-
-interface WordsProps {
-  readonly x: Scale
-  readonly y: Scale
-  readonly width: number
-  readonly height: number
-  readonly shown: SurfaceRating
-  readonly names: readonly { readonly rating: SurfaceRating; readonly text: string; readonly isShown: boolean }[]
-}
-
-function CurveWords({ x, y, width, height, shown, names }: WordsProps) {
-  const loss = shown.prediction.lossDb
-  const dips = shown.prediction.resonances
-    .map(({ hz, kind }) => ({ text: dipWords(hz, SHORT_CAUSE[kind]), place: bandPlace(hz) }))
-    .filter(({ place }) => isShown(loss, place))
-    .map(({ text, place }) => {
-      const at = Math.max(0, Math.min(BANDS_HZ.length - 1, place))
-      return { text, x: x(at), y: y(lossAt(loss, at)) }
-    })
-  const nameWishes = names.map(({ rating, text }, index) => {
-    const band = index === 0 ? 13 : 9
-    return { id: `name-${index}`, text, x: x(band), y: y(rating.prediction.lossDb[band]!), radius: 3 }
-  })
-  const end = shown.evidence.stc.contour.findLastIndex((level) => level !== null && level < SHOWN_LOSS_CAP_DB)
-  const contourWish =
-    end < 0
-      ? []
-      : [
-          {
-            id: 'contour',
-            text: `STC ${shown.stc} contour`,
-            x: x(end) - 4,
-            y: y(shown.evidence.stc.contour[end]!),
-            radius: 5,
-          },
-        ]
-  const labels = placeLabels(
-    [
-      ...dips.map((dip, i) => ({ id: `dip-${i}`, text: dip.text, x: dip.x, y: dip.y, radius: 8 })),
-      ...nameWishes,
-      ...contourWish,
-    ],
-    {
-      size: 13,
-      within: { x: LEFT, y: 0, width: width - LEFT, height: height - BOTTOM },
-      taken: names.flatMap(({ rating }) =>
-        rating.prediction.lossDb.map((level, band) => ({ x: x(band) - 4, y: y(level) - 4, width: 8, height: 8 })),
-      ),
-    },
-  )
-  return (
-    <g>
-      {dips.map((dip) => (
-        <circle key={dip.text} className="curve-dip" cx={dip.x} cy={dip.y} r={3} />
-      ))}
-      {labels.map((label) => (
-        <text
-          key={label.id}
-          x={label.x}
-          y={label.y}
-          textAnchor={label.anchor}
-          className={label.id === 'name-0' ? 'curve-name-shown' : 'curve-word'}
-        >
-          {label.text}
-        </text>
-      ))}
-    </g>
-  )
-}
-
-/** Where a frequency lies among the bands; bands are a tenth of a decade apart. */
-function bandPlace(hz: number): number {
-  return 10 * Math.log10(hz / BANDS_HZ[0]!)
-}
-
-/** Dips outside the bands, or above what is shown, have no place in the drawing. */
-function isShown(loss: readonly number[], place: number): boolean {
-  if (place < -0.5 || place > BANDS_HZ.length - 0.5) return false
-  return lossAt(loss, Math.max(0, Math.min(BANDS_HZ.length - 1, place))) < SHOWN_LOSS_CAP_DB
-}
-
-function lossAt(loss: readonly number[], place: number): number {
-  const below = Math.floor(place)
-  const share = place - below
-  return loss[below]! * (1 - share) + (loss[below + 1] ?? loss[below]!) * share
 }

@@ -1,10 +1,9 @@
+import { NO_PUBLISHED, publishedShort, publishedSources } from '#analysis/published.ts'
 import type { SurfaceRating, SurfaceResult } from '#analysis/results.ts'
 import type { FarSide } from '#analysis/room.ts'
 import { formatArea, formatVolume } from '#units/format.ts'
 import type { CubicMetres, LengthUnit, SquareMetres } from '#units/quantity.ts'
 
-/** Said wherever a rating stands: no laboratory value is matched yet. */
-export const NO_PUBLISHED = 'no published value for this build-up'
 /** Said wherever surfaces are ranked: the paths that are not in the sum. */
 export const NOT_IN_FIGURE = 'doors, windows, leaks, ventilation and flanking are not in this figure'
 
@@ -16,6 +15,24 @@ export function stcWords(rating: Pick<SurfaceRating, 'stc' | 'likely'> | null): 
 /** likely 47-57 */
 export function likelyWords({ likely }: Pick<SurfaceRating, 'likely'>): string {
   return `likely ${likely[0]}-${likely[1]}`
+}
+
+/** STC 52, likely 47-57, published 50 (NBC-W1a): in a table that has its sources beneath. */
+export function stcInTable(rating: SurfaceRating | null): string {
+  const printed = rating && publishedShort(rating.published)
+  return printed ? `${stcWords(rating)}, ${printed}` : stcWords(rating)
+}
+
+/** Beneath a table of ratings: the sources of what is in print for them, or that nothing is. */
+export function printedNote(ratings: readonly (SurfaceRating | null)[]): string {
+  const rated = ratings.flatMap((rating) => rating ?? [])
+  const sources = publishedSources(rated.map(({ published }) => published))
+  if (rated.length === 0) return ''
+  if (sources.length === 0) {
+    return rated.length > 1 ? 'No published value for any of these build-ups.' : `${capital(NO_PUBLISHED)}.`
+  }
+  const rest = rated.every(({ published }) => published.length > 0) ? '' : ` Where none is named: ${NO_PUBLISHED}.`
+  return `Published values: ${sources.join('. ')}.${rest}`
 }
 
 /** Rw 61 (-2; -7): the two adaptation terms C and Ctr follow. */

@@ -1,5 +1,5 @@
 import { costIndex } from '#analysis/cost.ts'
-import type { SchemeResult } from '#analysis/results.ts'
+import type { SchemeResult, SurfaceRating, SurfaceResult } from '#analysis/results.ts'
 import type { Catalogue } from '#assemblies/assembly.ts'
 import { SchemeSign } from '#ui/charts/SchemeSign.tsx'
 import type { ComparedScheme } from '#ui/panels/bench/Compare.tsx'
@@ -7,11 +7,11 @@ import {
   bothAreas,
   bothVolumes,
   listOf,
-  NO_PUBLISHED,
   NOT_IN_FIGURE,
   otherUnit,
+  printedNote,
   schemeTitle,
-  stcWords,
+  stcInTable,
 } from '#ui/panels/words.ts'
 import { useCatalogue, useSession } from '#ui/session.ts'
 import { formatLength, formatMass, formatPercent } from '#units/format.ts'
@@ -75,8 +75,8 @@ export function CompareTable({ compared, units }: Props) {
         </tbody>
       </table>
       <p className="table-note">
-        Ratings are of one surface alone, {NO_PUBLISHED}; {NOT_IN_FIGURE}. The cost index is cost band (1 to 5) times
-        area in m², no price.
+        Ratings are of one surface alone; {NOT_IN_FIGURE}. {printedNote(compared.map(lowestRating))} The cost index is
+        cost band (1 to 5) times area in m², no price.
       </p>
     </div>
   )
@@ -101,8 +101,15 @@ function cells(entry: ComparedScheme, units: LengthUnit, catalogue: Catalogue): 
 
 /** STC 52, likely 47-57 at Wall 3; with what has no rating named. */
 function lowestWords(result: SchemeResult): string {
-  const stc = result.lowestRated?.stc
-  const lowest = result.surfaces.filter(({ rating }) => rating !== null && rating.stc === stc)
+  const lowest = lowestSurfaces(result)
   const rating = lowest[0]?.rating
-  return rating ? `${stcWords(rating)} at ${listOf(lowest.map(({ label }) => label))}` : 'not rated'
+  return rating ? `${stcInTable(rating)} at ${listOf(lowest.map(({ label }) => label))}` : 'not rated'
+}
+
+function lowestRating({ result }: ComparedScheme): SurfaceRating | null {
+  return (result && lowestSurfaces(result)[0]?.rating) ?? null
+}
+
+function lowestSurfaces(result: SchemeResult): readonly SurfaceResult[] {
+  return result.surfaces.filter(({ rating }) => rating !== null && rating.stc === result.lowestRated?.stc)
 }

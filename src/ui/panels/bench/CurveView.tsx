@@ -1,52 +1,94 @@
-import { curveWords, LossCurve } from '#ui/charts/LossCurve.tsx'
+import { useId, useRef, useState } from 'react'
+import { NO_PUBLISHED, publishedShort, publishedWords } from '#analysis/published.ts'
+import type { SurfaceRating } from '#analysis/results.ts'
+import { curveWords } from '#ui/charts/curveWords.ts'
+import { LossCurve } from '#ui/charts/LossCurve.tsx'
+import { useFolded } from '#ui/charts/useFolded.ts'
 import { useWidth } from '#ui/charts/useWidth.ts'
 import type { Candidate } from '#ui/panels/bench/candidates.ts'
+import { How } from '#ui/panels/bench/how/How.tsx'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
-import { NO_PUBLISHED, rwWords, stcWords, whyNotRated } from '#ui/panels/words.ts'
+import { capital, rwWords, stcWords, whyNotRated } from '#ui/panels/words.ts'
 
-const HEIGHT = 206
+/** Beside the ruler, and where there is more room. */
+const HEIGHT = 192
+const TALL = 288
 
-/** The rating of the present or pointed build-up, with the curve behind it. */
+/** The rating of the present or pointed build-up, with the curve behind it and, when asked, what it rests on. */
 export function CurveView({ bench }: { readonly bench: BenchState }) {
   const { present, pointed } = bench
   const shown = pointed ?? present
   const [ref, width] = useWidth<HTMLDivElement>(400)
+  const folded = useFolded()
+  const [isAsked, setAsked] = useState(false)
+  const asker = useRef<HTMLButtonElement>(null)
+  const howId = useId()
   const { rating } = shown.described
-  const other = shown === present ? null : present.described.rating
+  const close = () => {
+    setAsked(false)
+    asker.current?.focus()
+  }
   return (
-    <div className="bench-curve" ref={ref}>
-      <h3 className="curve-title">
+    <>
+      <div className="bench-curve" ref={ref}>
         {rating === null ? (
-          'Not rated'
+          <>
+            <h3 className="curve-title">Not rated</h3>
+            <p className="bench-said">{whyNotRated(shown.described)}</p>
+          </>
         ) : (
           <>
-            {stcWords(rating)}{' '}
-            <small>
-              · {rwWords(rating)} · {NO_PUBLISHED}
-            </small>
+            <div className="curve-head">
+              <CurveTitle rating={rating} />
+              <button
+                ref={asker}
+                type="button"
+                className="verb"
+                aria-expanded={isAsked}
+                aria-controls={isAsked ? howId : undefined}
+                onClick={() => setAsked(!isAsked)}
+              >
+                How?
+              </button>
+            </div>
+            <LossCurve
+              width={width}
+              height={folded || isAsked ? TALL : HEIGHT}
+              shown={rating}
+              shownName={shown.shortName}
+              present={shown === present ? null : present.described.rating}
+              presentName={`now ${present.shortName}`}
+            />
+            <CurveKey rating={rating} />
+            <p className="visually-hidden">{curveWords(rating, shown.shortName)}</p>
           </>
         )}
-      </h3>
-      {rating === null ? (
-        <p className="bench-said">{whyNotRated(shown.described)}</p>
-      ) : (
-        <LossCurve
-          width={width}
-          height={HEIGHT}
-          shown={rating}
-          shownName={nameOf(shown)}
-          present={other}
-          presentName={`now ${nameOf(present)}`}
-        />
-      )}
-      <Notes shown={shown} />
-      {rating && <p className="visually-hidden">{curveWords(rating, nameOf(shown))}</p>}
-    </div>
+        <Notes shown={shown} />
+      </div>
+      {isAsked && rating && <How id={howId} name={shown.shortName} rating={rating} onClose={close} />}
+    </>
   )
 }
 
-function nameOf(candidate: Candidate): string {
-  return candidate.shortName
+function CurveTitle({ rating }: { readonly rating: SurfaceRating }) {
+  return (
+    <h3 className="curve-title">
+      {stcWords(rating)}{' '}
+      <small>
+        {rwWords(rating)} · {publishedShort(rating.published) ?? NO_PUBLISHED}
+      </small>
+    </h3>
+  )
+}
+
+/** What the lines are, and the source of what is in print. */
+function CurveKey({ rating }: { readonly rating: SurfaceRating }) {
+  return (
+    <p className="bench-said curve-key">
+      Dashed: the STC contour. Bars: what the curve falls short of it. Pale: likely range of each band.
+      {rating.published.length > 0 && ` ${capital(publishedWords(rating.published))}.`}
+    </p>
+  )
 }
 
 /** What is true but doubtful about this build-up, each as a sentence. */

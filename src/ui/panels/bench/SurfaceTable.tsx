@@ -8,7 +8,7 @@ import { type BenchSurface, benchSurfaces, sharedAssemblies } from '#ui/panels/b
 import { useRecordedScheme } from '#ui/panels/bench/useBench.ts'
 import { wallLength } from '#ui/panels/bench/wallLength.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
-import { farSideWords, NO_PUBLISHED, NOT_IN_FIGURE, rwWords, stcWords, whyNotRated } from '#ui/panels/words.ts'
+import { farSideWords, NOT_IN_FIGURE, printedNote, rwWords, stcInTable, whyNotRated } from '#ui/panels/words.ts'
 import { useCatalogue, useRoom, useSession, useShownProject } from '#ui/session.ts'
 import { formatArea, formatLength } from '#units/format.ts'
 
@@ -53,7 +53,8 @@ export function SurfaceTable() {
         </tbody>
       </table>
       <p className="table-note">
-        Ratings are of one surface alone, {NO_PUBLISHED}; {NOT_IN_FIGURE}.
+        Ratings are of one surface alone; {NOT_IN_FIGURE}.{' '}
+        {printedNote(result?.surfaces.map(({ rating }) => rating) ?? [])}
         {result?.surfaces.map((surface) => {
           const why = whyNotRated(surface)
           return why === null ? null : <span key={surface.id}> {why}</span>
@@ -104,7 +105,7 @@ function SurfaceRow({ surface, result }: RowProps) {
         {result && kind === 'wall' ? formatArea(result.areaLostM2, units) : ''}
       </td>
       <td className="number" data-label="STC">
-        {result ? stcWords(result.rating) : 'unknown'}
+        {result ? stcInTable(result.rating) : 'unknown'}
       </td>
       <td className="number" data-label="Rw (C; Ctr)">
         {result?.rating ? rwWords(result.rating).replace('Rw ', '') : ''}

@@ -4,10 +4,11 @@ import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
 import {
   capital,
   listOf,
-  NO_PUBLISHED,
   NOT_IN_FIGURE,
+  printedNote,
   rwWords,
   signed,
+  stcInTable,
   stcWords,
   whyNotRated,
 } from '#ui/panels/words.ts'
@@ -44,8 +45,8 @@ export function QuietLine({ result, before, cause }: LineProps) {
         </tbody>
       </table>
       <p className="detail-note">
-        Each is of one surface alone; {NO_PUBLISHED}. Structure-borne sound and bass below 50 Hz are not in these
-        figures.
+        Each is of one surface alone. {printedNote(result.surfaces.map(({ rating }) => rating))} Structure-borne sound
+        and bass below 50 Hz are not in these figures.
       </p>
     </LedgerLine>
   )
@@ -57,7 +58,7 @@ function SurfaceRow({ surface }: { readonly surface: SurfaceResult }) {
     <>
       <tr>
         <th scope="row">{surface.label}</th>
-        <td>{stcWords(surface.rating)}</td>
+        <td>{stcInTable(surface.rating)}</td>
       </tr>
       <tr className="detail-under">
         <td colSpan={2}>
