@@ -9,8 +9,9 @@ import '#ui/theme.css'
 import '#ui/layout.css'
 import '#ui/header.css'
 import '#ui/plan.css'
-import '#ui/how.css'
 import '#ui/panels.css'
+import '#ui/build.css'
+import '#ui/how.css'
 
 /** The drawing measures its text in the bundled font: it is there before the first line is drawn. */
 async function loadFonts(): Promise<void> {

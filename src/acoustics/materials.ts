@@ -58,6 +58,23 @@ const KNOWN: ReadonlyMap<string, Known> = new Map(
   Object.entries(ENTRIES).map(([id, entry]) => [id, knownMaterial(entry)]),
 )
 
+/** One line of the table of materials. */
+export interface MaterialRow {
+  readonly id: MaterialId
+  readonly material: Material
+  /** Holds for sheets thinner than this, mm; null: for every other thickness. */
+  readonly belowMm: Millimetres | null
+}
+
+/** Every material as it is at any thickness, and where thin sheets differ as those are, in the order of the data. */
+export function materialTable(): readonly MaterialRow[] {
+  return [...KNOWN].flatMap(([id, { usual, thin, thinBelowMm }]): MaterialRow[] => {
+    if (!isMaterialId(id)) return []
+    const row = { id, material: usual, belowMm: null }
+    return thinBelowMm > 0 ? [row, { id, material: thin, belowMm: thinBelowMm }] : [row]
+  })
+}
+
 /** Properties of a material at a thickness in mm (type X board is denser when thin). */
 export function materialAt(id: MaterialId, thicknessMm: Millimetres): Material {
   const known = KNOWN.get(id)

@@ -1,4 +1,5 @@
 import { AS_IS, type Assembly, type Catalogue, type Source } from '#assemblies/assembly.ts'
+import type { Layer } from '#assemblies/layer.ts'
 import { assemblyLayerProblems } from '#assemblies/layerProblems.ts'
 
 /** Where the build-up of an own assembly comes from. */
@@ -22,8 +23,22 @@ export function ownAssemblyProblems(assembly: Assembly): readonly OwnAssemblyPro
     layer: layer === 0 ? null : layer,
     message,
   }))
-  return [...problems, ...sources]
+  return [...problems, ...frameProblems(layers), ...sources].toSorted((a, b) => (a.layer ?? 0) - (b.layer ?? 0))
 }
+
+/** What stands in a cavity has to fit in it; studs that reach beyond it count by the part inside. */
+function frameProblems(layers: readonly Layer[]): OwnAssemblyProblem[] {
+  return layers.flatMap((layer, index) => {
+    if (layer.kind !== 'cavity' || layer.frame === undefined || !(layer.frame.depthMm > layer.depthMm + SAME_MM))
+      return []
+    const { name, depthMm } = layer.frame
+    const message = `Layer ${index + 1} (cavity): its ${name} are ${depthMm} mm deep in a cavity of ${layer.depthMm} mm.`
+    return [{ layer: index + 1, message }]
+  })
+}
+
+/** Lengths this near are the same one. */
+const SAME_MM = 0.001
 
 /** Why an own assembly may not have this id; null: it may. */
 export function idProblem(id: string, catalogue: Catalogue): string | null {

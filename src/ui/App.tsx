@@ -10,6 +10,7 @@ import { type Session, SessionContext, useDocument, useView } from '#ui/session.
 import { type Shell, ShellContext } from '#ui/shell.ts'
 import { useFileDrop } from '#ui/useFileDrop.ts'
 import { usePageKeys } from '#ui/usePageKeys.ts'
+import { useUnloadGuard } from '#ui/useUnloadGuard.ts'
 import { CAUTION_LINE } from '#ui/words.ts'
 
 interface Props {
@@ -34,6 +35,7 @@ function Page() {
   const showsSheet = useView((view) => view.showsSheet)
   const isDropping = useFileDrop()
   usePageKeys()
+  useUnloadGuard()
   usePageTitle()
   return (
     <div className="page" data-shows={showsSheet ? 'sheet' : 'plan'} data-dropping={isDropping}>

@@ -7,7 +7,7 @@ import type { Theme } from '#ui/theme.ts'
 import { invariant } from '#units/result.ts'
 
 /** What opens downward under the header, one at a time. */
-export type Drawer = 'new-room' | 'samples' | 'scheme' | 'keys'
+export type Drawer = 'new-room' | 'samples' | 'scheme' | 'keys' | 'materials'
 
 /** A sentence that is not a refused command: a file that could not be opened, what was put right in one. */
 export interface Notice {

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react'
-import { openFile } from '#ui/files.ts'
+import { openFile } from '#ui/openFile.ts'
 import { useSession } from '#ui/session.ts'
 import { useShell } from '#ui/shell.ts'
 

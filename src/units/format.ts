@@ -12,6 +12,8 @@ import {
 const SHOWN_FRACTION = 16
 /** @source exact: 0.45359237 kg, international pound of 1959, memory */
 const KG_PER_POUND = 0.45359237
+/** One lb/ft² in kg/m²: 4.88. */
+export const KG_M2_PER_LB_FT2 = KG_PER_POUND * SQUARE_FEET_PER_M2
 
 /**
  * A length in the reader's units: 11'-6 1/4", 5 3/4", or 3512 mm.
@@ -66,7 +68,7 @@ export function formatMass(mass: number, unit: LengthUnit): string {
 
 /** Weight over an area: 22.3 kg/m² or 4.6 lb/ft². */
 export function formatSurfaceMass(mass: number, unit: LengthUnit): string {
-  return unit === 'mm' ? `${fixed(mass, 1)} kg/m²` : `${fixed(mass / KG_PER_POUND / SQUARE_FEET_PER_M2, 1)} lb/ft²`
+  return unit === 'mm' ? `${fixed(mass, 1)} kg/m²` : `${fixed(mass / KG_M2_PER_LB_FT2, 1)} lb/ft²`
 }
 
 /** A share: 93.7 %. */

@@ -1,4 +1,5 @@
 import { KeysDrawer } from '#ui/dialogs/KeysDrawer.tsx'
+import { MaterialsDrawer } from '#ui/dialogs/MaterialsDrawer.tsx'
 import { NewRoomDrawer } from '#ui/dialogs/NewRoomDrawer.tsx'
 import { SamplesDrawer } from '#ui/dialogs/SamplesDrawer.tsx'
 import { SchemeDrawer } from '#ui/dialogs/SchemeDrawer.tsx'
@@ -13,6 +14,8 @@ export function Drawers() {
       return null
     case 'keys':
       return <KeysDrawer />
+    case 'materials':
+      return <MaterialsDrawer />
     case 'new-room':
       return <NewRoomDrawer />
     case 'samples':

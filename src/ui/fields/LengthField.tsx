@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import { FieldFrame, type FieldLabel } from '#ui/fields/FieldFrame.tsx'
 import { bothReadings, isSameLength, type LengthLimits, lengthText, nudge, readLength } from '#ui/fields/readLength.ts'
-import { useTyped } from '#ui/fields/useTyped.ts'
+import { type KeptText, useTyped } from '#ui/fields/useTyped.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 
 interface Props extends FieldLabel, LengthLimits {
@@ -11,11 +11,12 @@ interface Props extends FieldLabel, LengthLimits {
   readonly onCommit: (value: Millimetres) => string | null
   /** In a table the reading shows only while somebody types. */
   readonly compact?: boolean | undefined
+  readonly kept?: KeptText | undefined
 }
 
 /** A length typed in any unit, read back in both. */
 export function LengthField(props: Props) {
-  const { name, label, quiet, value, unit, onCommit, leastMm, moreThanLeast, compact = false } = props
+  const { name, label, quiet, value, unit, onCommit, leastMm, moreThanLeast, compact = false, kept } = props
   const id = useId()
   const typed = useTyped({
     value,
@@ -24,6 +25,7 @@ export function LengthField(props: Props) {
     isSame: isSameLength,
     commit: onCommit,
     step: (length, up, big) => length + (up ? 1 : -1) * nudge(unit, big),
+    kept,
   })
   const hint = compact && typed.reading === null ? null : bothReadings(typed.reading ?? value, unit)
   return (

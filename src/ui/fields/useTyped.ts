@@ -1,6 +1,12 @@
 import { type KeyboardEvent, useState } from 'react'
 import type { Result } from '#units/result.ts'
 
+/** Where a text that could not be read is kept while its field is not on the page. */
+export interface KeptText {
+  readonly text: string | null
+  readonly keep: (text: string | null) => void
+}
+
 interface TypedInput<Value> {
   readonly value: Value
   readonly show: (value: Value) => string
@@ -10,6 +16,8 @@ interface TypedInput<Value> {
   readonly commit: (value: Value) => string | null
   /** The value an arrow key leads to; null: arrow keys do nothing. */
   readonly step: ((value: Value, up: boolean, big: boolean) => Value) | null
+  /** Absent: what cannot be read lives as long as its field. */
+  readonly kept?: KeptText | undefined
 }
 
 export interface Typed<Value> {
@@ -27,23 +35,29 @@ export interface Typed<Value> {
  * read stays in the field with a sentence, and the former value stands.
  */
 export function useTyped<Value>(input: TypedInput<Value>): Typed<Value> {
-  const [draft, setDraft] = useState<string | null>(null)
-  const [refused, setRefused] = useState<string | null>(null)
+  const { kept } = input
+  const [draft, setDraft] = useState<string | null>(kept?.text ?? null)
+  const [refused, setRefused] = useState<string | null>(() => whyUnread(input))
   const read = draft === null ? null : input.read(draft)
 
   const commitValue = (value: Value) => {
     const refusal = input.isSame(value, input.value) ? null : input.commit(value)
     setRefused(refusal)
     if (refusal === null) setDraft(null)
+    kept?.keep(refusal === null ? null : draft)
   }
   const commit = () => {
     if (read === null) return
     if (read.ok) commitValue(read.value)
-    else setRefused(read.error)
+    else {
+      setRefused(read.error)
+      kept?.keep(draft)
+    }
   }
   const restore = () => {
     setDraft(null)
     setRefused(null)
+    kept?.keep(null)
   }
   const stepBy = (event: KeyboardEvent<HTMLInputElement>) => {
     if (!input.step || (read && !read.ok)) return
@@ -68,4 +82,11 @@ export function useTyped<Value>(input: TypedInput<Value>): Typed<Value> {
       } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') stepBy(event)
     },
   }
+}
+
+/** Why the text a field comes back with was not read. */
+function whyUnread<Value>({ kept, read }: TypedInput<Value>): string | null {
+  if (kept === undefined || kept.text === null) return null
+  const outcome = read(kept.text)
+  return outcome.ok ? null : outcome.error
 }

@@ -13,6 +13,7 @@ export function QuietPlace() {
     <div className="quiet-place">
       <AutosaveLine />
       <ThemeSelect />
+      <DrawerVerb drawer="materials">Materials</DrawerVerb>
       <DrawerVerb drawer="keys">Keys</DrawerVerb>
     </div>
   )

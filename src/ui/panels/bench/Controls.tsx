@@ -62,7 +62,8 @@ function AssemblyField({ bench, face }: Pick<Props, 'bench' | 'face'>) {
   )
 }
 
-function LiningBox({ bench, onLiningOff }: Pick<Props, 'bench' | 'onLiningOff'>) {
+/** Takes the existing lining off first, or leaves it. */
+export function LiningBox({ bench, onLiningOff }: Pick<Props, 'bench' | 'onLiningOff'>) {
   if (!bench.surfaces.some(({ facts }) => facts.lining !== null)) {
     return <p className="bench-said">Bare, no lining.</p>
   }
