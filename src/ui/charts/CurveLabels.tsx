@@ -31,7 +31,13 @@ export function CurveLabels(props: Props) {
   const taken = names.flatMap(({ rating }) =>
     rating.prediction.lossDb.map((level, band) => ({ x: x(band) - 4, y: y(level) - 4, width: 8, height: 8 })),
   )
-  const labels = placeLabels(wishesOf(props), { size: 13, within, taken })
+  // A contour's name beside the other contour would be read as that one's.
+  const crossed = [props.shown.evidence.stc.contour, props.published ?? []].flatMap((contour) =>
+    contour.flatMap((level, band) =>
+      level === null ? [] : [{ x: x(band - 0.5), y: y(level) - 2, width: x(1) - x(0), height: 4 }],
+    ),
+  )
+  const labels = placeLabels(wishesOf(props), { size: 13, within, taken, crossed })
   return (
     <g>
       {labels.map((label) => (

@@ -1,5 +1,5 @@
 import { useId, useRef, useState } from 'react'
-import { NO_PUBLISHED, publishedShort, publishedWords } from '#analysis/published.ts'
+import { NO_PUBLISHED, publishedShort, publishedStc, publishedWords } from '#analysis/published.ts'
 import type { SurfaceRating } from '#analysis/results.ts'
 import { curveWords } from '#ui/charts/curveWords.ts'
 import { LossCurve } from '#ui/charts/LossCurve.tsx'
@@ -10,9 +10,11 @@ import { How } from '#ui/panels/bench/how/How.tsx'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { capital, rwWords, stcWords, whyNotRated } from '#ui/panels/words.ts'
 
-/** Beside the ruler, and where there is more room. */
+/** Beside the ruler, and on a phone, where the page scrolls. */
 const HEIGHT = 192
-const TALL = 288
+const TALL = 260
+/** Narrower than this the folded chart stands on a phone. */
+const PHONE_PX = 500
 
 /** The rating of the present or pointed build-up, with the curve behind it and, when asked, what it rests on. */
 export function CurveView({ bench }: { readonly bench: BenchState }) {
@@ -53,13 +55,13 @@ export function CurveView({ bench }: { readonly bench: BenchState }) {
             </div>
             <LossCurve
               width={width}
-              height={folded || isAsked ? TALL : HEIGHT}
+              height={folded && width < PHONE_PX ? TALL : HEIGHT}
               shown={rating}
               shownName={shown.shortName}
               present={shown === present ? null : present.described.rating}
               presentName={`now ${present.shortName}`}
             />
-            <CurveKey rating={rating} />
+            <CurveKey rating={rating} names={shown === present ? null : [shown.shortName, present.shortName]} />
             <p className="visually-hidden">{curveWords(rating, shown.shortName)}</p>
           </>
         )}
@@ -82,10 +84,21 @@ function CurveTitle({ rating }: { readonly rating: SurfaceRating }) {
 }
 
 /** What the lines are, and the source of what is in print. */
-function CurveKey({ rating }: { readonly rating: SurfaceRating }) {
+function CurveKey({
+  rating,
+  names,
+}: {
+  readonly rating: SurfaceRating
+  /** Two curves: what is tried and what stands in the scheme. */
+  readonly names: readonly [shown: string, present: string] | null
+}) {
+  const printed = publishedStc(rating.published)
+  const isDrawnApart = printed !== null && printed.stc !== rating.stc
   return (
     <p className="bench-said curve-key">
-      Dashed: the STC contour. Bars: what the curve falls short of it. Pale: likely range of each band.
+      {names && `Heavy: ${names[0]}. Thin: now ${names[1]}. `}Dashed: the STC contour.
+      {isDrawnApart && ' Dotted: that of the published value.'} Bars: what the curve falls short of it. Pale: likely
+      range of each band.
       {rating.published.length > 0 && ` ${capital(publishedWords(rating.published))}.`}
     </p>
   )

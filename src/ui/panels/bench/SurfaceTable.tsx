@@ -1,3 +1,4 @@
+import { publishedShort } from '#analysis/published.ts'
 import type { SurfaceResult } from '#analysis/results.ts'
 import { type Choice, choiceFor } from '#analysis/scheme.ts'
 import { AS_IS } from '#assemblies/assembly.ts'
@@ -8,7 +9,7 @@ import { type BenchSurface, benchSurfaces, sharedAssemblies } from '#ui/panels/b
 import { useRecordedScheme } from '#ui/panels/bench/useBench.ts'
 import { wallLength } from '#ui/panels/bench/wallLength.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
-import { farSideWords, NOT_IN_FIGURE, printedNote, rwWords, stcInTable, whyNotRated } from '#ui/panels/words.ts'
+import { farSideWords, NOT_IN_FIGURE, printedNote, rwWords, stcWords, whyNotRated } from '#ui/panels/words.ts'
 import { useCatalogue, useRoom, useSession, useShownProject } from '#ui/session.ts'
 import { formatArea, formatLength } from '#units/format.ts'
 
@@ -75,6 +76,7 @@ function SurfaceRow({ surface, result }: RowProps) {
   const { units } = useShownProject()
   const room = useRoom()
   const { facts, kind, label } = surface
+  const printed = result?.rating ? publishedShort(result.rating.published) : null
   return (
     <tr>
       <th scope="row">
@@ -105,7 +107,8 @@ function SurfaceRow({ surface, result }: RowProps) {
         {result && kind === 'wall' ? formatArea(result.areaLostM2, units) : ''}
       </td>
       <td className="number" data-label="STC">
-        {result ? stcInTable(result.rating) : 'unknown'}
+        {result ? stcWords(result.rating) : 'unknown'}
+        {printed && <span className="under">{printed}</span>}
       </td>
       <td className="number" data-label="Rw (C; Ctr)">
         {result?.rating ? rwWords(result.rating).replace('Rw ', '') : ''}

@@ -1,3 +1,4 @@
+import { publishedShort } from '#analysis/published.ts'
 import type { Caution, SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
@@ -8,7 +9,6 @@ import {
   printedNote,
   rwWords,
   signed,
-  stcInTable,
   stcWords,
   whyNotRated,
 } from '#ui/panels/words.ts'
@@ -54,15 +54,17 @@ export function QuietLine({ result, before, cause }: LineProps) {
 
 function SurfaceRow({ surface }: { readonly surface: SurfaceResult }) {
   const why = whyNotRated(surface)
+  const printed = surface.rating && publishedShort(surface.rating.published)
   return (
     <>
       <tr>
         <th scope="row">{surface.label}</th>
-        <td>{stcInTable(surface.rating)}</td>
+        <td>{stcWords(surface.rating)}</td>
       </tr>
       <tr className="detail-under">
         <td colSpan={2}>
           {capital(surface.assemblyName)} · {why ?? rwWords(surface.rating)}
+          {printed && ` · ${printed}`}
         </td>
       </tr>
     </>

@@ -3,29 +3,33 @@ import { type PublishedRow, publishedRows, sourceOf, type TabledBuild } from '#a
 
 /** A published row a prediction leans on, as the reader should know it. */
 export interface PrintedRow {
-  /** The build-up as the table tells it; null: the row is not at hand. */
+  /** The build-up as the table tells it; null: it does not. */
   readonly description: string | null
-  readonly source: string | null
+  /** Place in its table; null: not told. */
+  readonly where: string | null
+  /** The table, and whether it was read. */
+  readonly table: string
 }
 
 let byId: ReadonlyMap<string, PublishedRow> | undefined
 
-/** What stands in print under an id. */
-export function printedRow(id: string): PrintedRow {
+/** What stands in print under an id; null: the row is not at hand. */
+export function printedRow(id: string): PrintedRow | null {
   byId ??= new Map(publishedRows().map((row) => [row.id, row]))
   const row = byId.get(id)
-  if (row === undefined) return { description: null, source: null }
-  return { description: descriptionOf(row), source: sourceWords({ source: sourceOf(row) }) }
-}
-
-function descriptionOf({ description, build }: PublishedRow): string | null {
-  return description ?? (build ? buildWords(build) : null)
+  if (row === undefined) return null
+  return {
+    description: row.description ?? (row.build ? buildWords(row.build) : null),
+    where: row.where ?? null,
+    table: sourceWords({ source: sourceOf({ ...row, where: undefined }) }),
+  }
 }
 
 /** Leaf, framing, how they are tied, wool, leaf: in the table's order. */
 function buildWords({ leaf1, framing, connection, leaf2, studSpacingMm, absorberMm }: TabledBuild): string {
   const spacing = studSpacingMm.length > 0 ? ` at ${orWords(studSpacingMm)} mm` : ''
-  const tie = connection === 'direct' ? '' : `, ${connection.replace('+', ' and ')}`
+  const ties = connection.split('+').filter((part) => part !== 'direct' && !framing.includes(part))
+  const tie = ties.length > 0 ? `, ${ties.join(' and ')}` : ''
   const wool = absorberMm.some((mm) => mm > 0) ? `, ${orWords(absorberMm)} mm of wool` : ', no wool'
   return `${leafWords(leaf1)}, ${framing}${spacing}${tie}${wool}, ${leafWords(leaf2)}`
 }
