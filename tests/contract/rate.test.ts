@@ -16,14 +16,6 @@ const wall = (more: object = {}) => ({
 const rate = (input: unknown, args: readonly string[] = ['--json']) =>
   leafgap(['rate', '-', ...args], typeof input === 'string' ? input : JSON.stringify(input))
 const rateOne = (system: unknown) => JSON.parse(rate({ systems: [system] }).stdout).systems[0]
-/** Standard error of one system with these layers. */
-const refusedLayers = (layers: readonly unknown[]) => {
-  const spoken = rate({ systems: [{ id: 'W1', layers }] })
-  expect(spoken).toMatchObject({ code: 2, stdout: '' })
-  for (const line of spoken.problems) expect(line).toMatch(/^leafgap: system W1/)
-  return spoken.stderr
-}
-
 const KEYS = [
   'id',
   'bandsHz',
@@ -42,6 +34,94 @@ const KEYS = [
   'published',
   'resonances',
   'notes',
+]
+
+const BAD_LAYERS: readonly (readonly [what: string, layers: readonly unknown[], sentence: string])[] = [
+  ['a layer that is none', [3], ', layer 1: a layer has to be an object'],
+  [
+    'an unknown kind',
+    [{ kind: 'bord' }],
+    ', layer 1: its kind is "bord"; a layer\'s kind can be board, damping-compound, cavity or filler',
+  ],
+  [
+    'an unknown material',
+    [board(12.7, 'chipboard')],
+    ', layer 1 (board): the material "chipboard" is not known; it can be gypsum-type-x,',
+  ],
+  ['a negative thickness', [board(-12.7)], ', layer 1 (board): the thickness of -12.7 mm must be above 0'],
+  ['no thickness at all', [board(0)], ', layer 1 (board): the thickness of 0 mm must be above 0'],
+  [
+    'an absurd thickness',
+    [board(15875)],
+    ', layer 1 (board): the thickness of 15875 mm must be above 0 and at most 1500 mm',
+  ],
+  ['null', [board(null)], ', layer 1 (board): "thicknessMm" is null; it has to be a number'],
+  ['a text for a number', [board('12.7')], ', layer 1 (board): "thicknessMm" is "12.7"; it has to be a number'],
+  [
+    'an unknown key of a layer',
+    [{ ...board(12.7), thickness: 3 }],
+    ', layer 1 (board): it has no key "thickness"; it has kind, material, thicknessMm and, if wanted, surfaceMassKgM2',
+  ],
+  [
+    'a cavity at the far end',
+    [cavity(90, { kind: 'none' }), board(12.7)],
+    ', layer 1 (cavity): its link needs a leaf on both sides',
+  ],
+  [
+    'a cavity at the room end',
+    [board(12.7), cavity(90, studs)],
+    ', layer 2 (cavity): its link needs a leaf on both sides',
+  ],
+  [
+    'two cavities in a row',
+    [board(12.7), cavity(90, studs), cavity(50, { kind: 'none' }), board(12.7)],
+    ', layer 3 (cavity): it follows another cavity',
+  ],
+  [
+    'compound with one board',
+    [board(12.7), { kind: 'damping-compound' }, cavity(90, studs), board(12.7)],
+    ', layer 2 (damping compound): it belongs between two boards',
+  ],
+  [
+    'more wool than cavity',
+    [board(12.7), cavity(90, studs, { fill: 'mineral-wool', fillMm: 100 }), board(12.7)],
+    ', layer 2 (cavity): the fill is 100 mm deep in a cavity of 90 mm',
+  ],
+  [
+    'depth of no wool',
+    [board(12.7), cavity(90, studs, { fillMm: 50 }), board(12.7)],
+    ', layer 2 (cavity): it gives the depth of a fill but names no fill',
+  ],
+  [
+    'an unknown fill',
+    [board(12.7), cavity(90, studs, { fill: 'foam' }), board(12.7)],
+    ', layer 2 (cavity): "fill" is "foam"; it has to be "mineral-wool"',
+  ],
+  [
+    'no link',
+    [board(12.7), cavity(90, undefined), board(12.7)],
+    ', layer 2 (cavity): it needs a "link", {"kind":"none"} where nothing ties the leaves; the kind of a link can be none, wood-stud,',
+  ],
+  [
+    'an unknown link',
+    [board(12.7), cavity(90, { kind: 'clips' }), board(12.7)],
+    ', layer 2 (cavity): the link "clips" is not known; the kind of a link can be none,',
+  ],
+  [
+    'a link without its spacing',
+    [board(12.7), cavity(90, { kind: 'wood-stud' }), board(12.7)],
+    ', layer 2 (cavity): the link wood-stud needs "link.spacingMm"',
+  ],
+  [
+    'an unknown frame',
+    [board(12.7), cavity(90, { kind: 'resilient-channel', frame: 'steel', channelSpacingMm: 400 }), board(12.7)],
+    ', layer 2 (cavity): "link.frame" is "steel"; it has to be "wood-stud", "light-steel-stud"',
+  ],
+  [
+    'no board',
+    [{ kind: 'filler', name: 'foam', thicknessMm: 50, surfaceMassKgM2: 1 }],
+    ', layer 1 (filler): it touches no board',
+  ],
 ]
 
 describe('leafgap rate', () => {
@@ -207,94 +287,22 @@ describe('leafgap rate refuses', () => {
     expect(spoken.stderr).toMatch(sentence)
   })
 
-  it.each<[string, readonly unknown[], string]>([
-    ['a layer that is none', [3], ', layer 1: a layer has to be an object'],
-    [
-      'an unknown kind',
-      [{ kind: 'bord' }],
-      ', layer 1: its kind is "bord"; a layer\'s kind can be board, damping-compound, cavity or filler',
-    ],
-    [
-      'an unknown material',
-      [board(12.7, 'chipboard')],
-      ', layer 1 (board): the material "chipboard" is not known; it can be gypsum-type-x,',
-    ],
-    ['a negative thickness', [board(-12.7)], ', layer 1 (board): the thickness of -12.7 mm must be above 0'],
-    ['no thickness at all', [board(0)], ', layer 1 (board): the thickness of 0 mm must be above 0'],
-    [
-      'an absurd thickness',
-      [board(15875)],
-      ', layer 1 (board): the thickness of 15875 mm must be above 0 and at most 1500 mm',
-    ],
-    ['null', [board(null)], ', layer 1 (board): "thicknessMm" is null; it has to be a number'],
-    ['a text for a number', [board('12.7')], ', layer 1 (board): "thicknessMm" is "12.7"; it has to be a number'],
-    [
-      'an unknown key of a layer',
-      [{ ...board(12.7), thickness: 3 }],
-      ', layer 1 (board): it has no key "thickness"; it has kind, material, thicknessMm and, if wanted, surfaceMassKgM2',
-    ],
-    [
-      'a cavity at the far end',
-      [cavity(90, { kind: 'none' }), board(12.7)],
-      ', layer 1 (cavity): its link needs a leaf on both sides',
-    ],
-    [
-      'a cavity at the room end',
-      [board(12.7), cavity(90, studs)],
-      ', layer 2 (cavity): its link needs a leaf on both sides',
-    ],
-    [
-      'two cavities in a row',
-      [board(12.7), cavity(90, studs), cavity(50, { kind: 'none' }), board(12.7)],
-      ', layer 3 (cavity): it follows another cavity',
-    ],
-    [
-      'compound with one board',
-      [board(12.7), { kind: 'damping-compound' }, cavity(90, studs), board(12.7)],
-      ', layer 2 (damping compound): it belongs between two boards',
-    ],
-    [
-      'more wool than cavity',
-      [board(12.7), cavity(90, studs, { fill: 'mineral-wool', fillMm: 100 }), board(12.7)],
-      ', layer 2 (cavity): the fill is 100 mm deep in a cavity of 90 mm',
-    ],
-    [
-      'depth of no wool',
-      [board(12.7), cavity(90, studs, { fillMm: 50 }), board(12.7)],
-      ', layer 2 (cavity): it gives the depth of a fill but names no fill',
-    ],
-    [
-      'an unknown fill',
-      [board(12.7), cavity(90, studs, { fill: 'foam' }), board(12.7)],
-      ', layer 2 (cavity): "fill" is "foam"; it has to be "mineral-wool"',
-    ],
-    [
-      'no link',
-      [board(12.7), cavity(90, undefined), board(12.7)],
-      ', layer 2 (cavity): it needs a "link", {"kind":"none"} where nothing ties the leaves; the kind of a link can be none, wood-stud,',
-    ],
-    [
-      'an unknown link',
-      [board(12.7), cavity(90, { kind: 'clips' }), board(12.7)],
-      ', layer 2 (cavity): the link "clips" is not known; the kind of a link can be none,',
-    ],
-    [
-      'a link without its spacing',
-      [board(12.7), cavity(90, { kind: 'wood-stud' }), board(12.7)],
-      ', layer 2 (cavity): the link wood-stud needs "link.spacingMm"',
-    ],
-    [
-      'an unknown frame',
-      [board(12.7), cavity(90, { kind: 'resilient-channel', frame: 'steel', channelSpacingMm: 400 }), board(12.7)],
-      ', layer 2 (cavity): "link.frame" is "steel"; it has to be "wood-stud", "light-steel-stud"',
-    ],
-    [
-      'no board',
-      [{ kind: 'filler', name: 'foam', thicknessMm: 50, surfaceMassKgM2: 1 }],
-      ', layer 1 (filler): it touches no board',
-    ],
-  ])('%s', (_, layers, sentence) => {
-    expect(refusedLayers(layers)).toContain(`leafgap: system W1${sentence}`)
+  describe('in a layer', () => {
+    // All in one run: every problem of every system is told, whatever else is wrong.
+    const systems = BAD_LAYERS.map(([, layers], index) => ({ id: `S${index}`, layers }))
+    const spoken = rate({ systems })
+
+    it('with nothing on standard output', () => {
+      expect(spoken).toMatchObject({ code: 2, stdout: '' })
+      for (const line of spoken.problems) expect(line).toMatch(/^leafgap: system S\d+, layer \d/)
+    })
+
+    it.each(BAD_LAYERS.map(([what, , sentence], index) => [what, index, sentence] as const))(
+      '%s',
+      (_, index, sentence) => {
+        expect(spoken.stderr).toContain(`leafgap: system S${index}${sentence}`)
+      },
+    )
   })
 
   it('everything that is wrong at once, one line each, and nothing else', () => {

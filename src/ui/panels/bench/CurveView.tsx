@@ -41,7 +41,7 @@ export function CurveView({ bench }: { readonly bench: BenchState }) {
         ) : (
           <>
             <div className="curve-head">
-              <CurveTitle rating={rating} />
+              <CurveTitle rating={rating} isToOutdoors={bench.first.facts.farSide === 'outdoors'} />
               <button
                 ref={asker}
                 type="button"
@@ -72,12 +72,19 @@ export function CurveView({ bench }: { readonly bench: BenchState }) {
   )
 }
 
-function CurveTitle({ rating }: { readonly rating: SurfaceRating }) {
+interface TitleProps {
+  readonly rating: SurfaceRating
+  /** OITC is asked of what faces outdoors alone. */
+  readonly isToOutdoors: boolean
+}
+
+function CurveTitle({ rating, isToOutdoors }: TitleProps) {
   return (
     <h3 className="curve-title">
       {stcWords(rating)}{' '}
       <small>
-        {rwWords(rating)} · {publishedShort(rating.published) ?? NO_PUBLISHED}
+        {rwWords(rating)}
+        {isToOutdoors && ` · OITC ${rating.evidence.oitc.value}`} · {publishedShort(rating.published) ?? NO_PUBLISHED}
       </small>
     </h3>
   )
