@@ -49,7 +49,7 @@ function Page() {
           <Bench />
         </div>
       )}
-      <p className="page-caution quiet">{CAUTION_LINE}</p>
+      <footer className="page-caution quiet">{CAUTION_LINE}</footer>
     </div>
   )
 }

@@ -23,7 +23,7 @@ export function BuildBar({ bench }: { readonly bench: BenchState }) {
     <div className="build-bar">
       <fieldset className="verbs" aria-describedby={id}>
         <legend className="visually-hidden">The assembly in hand</legend>
-        <button type="button" disabled={isSaved && isKept} onClick={() => setSaid(save())}>
+        <button type="button" onClick={() => setSaid(isSaved && isKept ? null : save())}>
           Save to this project
         </button>
         <button type="button" onClick={() => setSaid(saveCopy())}>

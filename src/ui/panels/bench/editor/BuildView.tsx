@@ -7,6 +7,7 @@ import { LayerList } from '#ui/panels/bench/editor/LayerList.tsx'
 import { LiveView } from '#ui/panels/bench/editor/LiveView.tsx'
 import { StartBuilding } from '#ui/panels/bench/editor/StartBuilding.tsx'
 import { useBuilding } from '#ui/panels/bench/editor/useBuilding.ts'
+import { useLostFocus } from '#ui/panels/bench/editor/useLostFocus.ts'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { useSession, useView } from '#ui/session.ts'
 
@@ -32,11 +33,12 @@ function Editor({ bench }: { readonly bench: BenchState }) {
   const { building } = useBuilding()
   const { good, draft } = building
   const [asked, setAsked] = useState(false)
+  const start = useLostFocus<HTMLDivElement>()
   return (
     <>
       <BuildBar bench={bench} />
       <div className="build-places">
-        <div className="build-typed">
+        <div className="build-typed" ref={start} tabIndex={-1}>
           <NameFields />
           <LayerList bench={bench} onLiningOff={() => setAsked(true)} />
           <AssemblyFields />

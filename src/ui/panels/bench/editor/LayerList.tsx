@@ -30,14 +30,14 @@ export function LayerList({ bench, onLiningOff }: Props) {
   const unread = unreadProblems(building).filter(({ layer }) => layer !== openIndex + 1)
   const problems = [...draftProblems(building.draft), ...unread]
   const total = layers.reduce((sum, { layer }) => sum + layerDepth(layer), 0)
-  const list = useOpenedInSight(building.openKey)
+  const place = useOpenedInSight(building.openKey)
   return (
-    <section className="layers" aria-label="Layers">
+    <section className="layers" aria-label="Layers" ref={place}>
       <div className="layers-end">
         <StandsThere bench={bench} />
         {bench.first.facts.lining !== null && <LiningBox bench={bench} onLiningOff={onLiningOff} />}
       </div>
-      <ol className="layer-list" ref={list}>
+      <ol className="layer-list">
         {layers.map((entry, index) => (
           <LayerItem
             key={entry.key}
@@ -68,18 +68,21 @@ export function LayerList({ bench, onLiningOff }: Props) {
   )
 }
 
-/** Brings the fields of a layer that was just opened into the bench, and the focus to its first one. */
+/** Brings a layer that was just opened into sight and the focus to its first field; with none left, to what adds one. */
 function useOpenedInSight(openKey: string | null) {
-  const list = useRef<HTMLOListElement>(null)
+  const place = useRef<HTMLElement>(null)
   const known = useRef(openKey)
   useEffect(() => {
     if (known.current === openKey) return
     known.current = openKey
-    const open = list.current?.querySelector<HTMLElement>('.layer[data-open="true"]')
+    const open = place.current?.querySelector<HTMLElement>('.layer[data-open="true"]')
+    if (!open && document.activeElement === document.body) {
+      place.current?.querySelector<HTMLElement>('.layers-add button')?.focus()
+    }
     open?.querySelector<HTMLElement>('select, input')?.focus({ preventScroll: true })
     open?.scrollIntoView({ block: 'nearest' })
   }, [openKey])
-  return list
+  return place
 }
 
 /** What the assembly is built against. */

@@ -9,6 +9,7 @@ import { TextField } from '#ui/fields/TextField.tsx'
 import { wantDraft } from '#ui/panels/bench/editor/useBuilding.ts'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { useDocument, useSession, useShownProject } from '#ui/session.ts'
+import { useShell } from '#ui/shell.ts'
 import { formatSurfaceMass, formatThickness } from '#units/format.ts'
 
 /** The project's own assemblies for this kind of surface. */
@@ -46,7 +47,14 @@ function OwnRow({ assembly, bench }: { readonly assembly: Assembly; readonly ben
   const session = useSession()
   const project = useShownProject()
   const { surfaces, schemes } = countUses(project, assembly.id)
-  const run = (command: Parameters<typeof bench.run>[0]) => bench.run(command)
+  const { state } = useShell()
+  const remove = () => {
+    const refusal = bench.run(deleteAssembly(project, assembly.id))
+    if (refusal !== null || surfaces === 0) return
+    const back = surfaces === 1 ? '1 surface goes' : `${surfaces} surfaces go`
+    const text = `"${assembly.name}" was deleted: ${back} back to as it stands, in ${schemeWords(schemes)}. Undo brings it back.`
+    state.setState({ notice: { kind: 'told', text, details: [] } })
+  }
   return (
     <tr>
       <th scope="row">
@@ -63,13 +71,13 @@ function OwnRow({ assembly, bench }: { readonly assembly: Assembly; readonly ben
         <button type="button" onClick={() => wantDraft(session, draftOf(assembly, null))}>
           Edit<span className="visually-hidden"> {assembly.name}</span>
         </button>
-        <button type="button" onClick={() => run(duplicateAssembly(assembly))}>
+        <button type="button" onClick={() => bench.run(duplicateAssembly(assembly))}>
           Duplicate<span className="visually-hidden"> {assembly.name}</span>
         </button>
         <button type="button" onClick={() => saveAssemblyFile(assembly)}>
           Share<span className="visually-hidden"> {assembly.name}</span>
         </button>
-        <button type="button" onClick={() => run(deleteAssembly(project, assembly.id))}>
+        <button type="button" onClick={remove}>
           Delete<span className="visually-hidden"> {assembly.name}</span>
         </button>
       </td>
@@ -114,6 +122,9 @@ function OwnName({ assembly, bench }: { readonly assembly: Assembly; readonly be
 
 function usesWords(surfaces: number, schemes: number): string {
   if (surfaces === 0) return 'nothing yet'
-  const where = schemes === 1 ? 'one scheme' : `${schemes} schemes`
-  return `${surfaces} ${surfaces === 1 ? 'surface' : 'surfaces'} in ${where}`
+  return `${surfaces} ${surfaces === 1 ? 'surface' : 'surfaces'} in ${schemeWords(schemes)}`
+}
+
+function schemeWords(schemes: number): string {
+  return schemes === 1 ? 'one scheme' : `${schemes} schemes`
 }

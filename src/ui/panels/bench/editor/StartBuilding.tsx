@@ -6,6 +6,7 @@ import { openFile } from '#ui/openFile.ts'
 import { surfaceWords } from '#ui/panels/bench/editor/editorWords.ts'
 import { OwnList } from '#ui/panels/bench/editor/OwnList.tsx'
 import { wantDraft } from '#ui/panels/bench/editor/useBuilding.ts'
+import { useLostFocus } from '#ui/panels/bench/editor/useLostFocus.ts'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { useCatalogue, useSession, useShownProject } from '#ui/session.ts'
 import { useShell } from '#ui/shell.ts'
@@ -16,11 +17,12 @@ export function StartBuilding({ bench }: { readonly bench: BenchState }) {
   const shell = useShell()
   const catalogue = useCatalogue()
   const project = useShownProject()
+  const start = useLostFocus<HTMLDivElement>()
   const picker = useRef<HTMLInputElement>(null)
   const { kind, facts } = bench.first
   const structure = catalogue.existing.get(facts.existing)?.structure ?? 'wood-frame'
   return (
-    <div className="build-start">
+    <div className="build-start" ref={start} tabIndex={-1}>
       <div className="build-starts">
         <button
           type="button"
