@@ -52,6 +52,9 @@ describe('the curve of a wall', () => {
     expect(drawn).toMatch(/air gap resonates, \d+ Hz/)
     const text = await benchText()
     expect(text).toMatch(/STC \d+, likely \d+-\d+/)
+    expect(text).toMatch(
+      /Dashed: the STC \d+ contour\..+Pale: likely range of each band\. Dips: air gap resonates, \d+ Hz/,
+    )
     expect(text).toMatch(/no published value for this build-up|published \d+ \(/)
     expect(await hands.bench.locator('.bench-curve .visually-hidden').textContent()).toMatch(
       / dB at 125 Hz.+Dips: .+limited by/,

@@ -28,16 +28,17 @@ interface Props {
 /** Every name on the drawing, each where it meets nothing: contour, dips, curves, the band that limits. */
 export function CurveLabels(props: Props) {
   const { x, y, within, names } = props
-  const taken = names.flatMap(({ rating }) =>
-    rating.prediction.lossDb.map((level, band) => ({ x: x(band) - 4, y: y(level) - 4, width: 8, height: 8 })),
+  const [shownBoxes = [], ...otherBoxes] = names.map(({ rating }) =>
+    rating.prediction.lossDb.map((level, band): Box => ({ x: x(band) - 4, y: y(level) - 4, width: 8, height: 8 })),
   )
-  // A contour's name beside the other contour would be read as that one's.
-  const crossed = [props.shown.evidence.stc.contour, props.published ?? []].flatMap((contour) =>
-    contour.flatMap((level, band) =>
+  // A contour's name beside the other contour would be read as that one's; no name may lie on the curve shown.
+  const contours = [props.shown.evidence.stc.contour, props.published ?? []].flatMap((contour) =>
+    contour.flatMap((level, band): Box[] =>
       level === null ? [] : [{ x: x(band - 0.5), y: y(level) - 2, width: x(1) - x(0), height: 4 }],
     ),
   )
-  const labels = placeLabels(wishesOf(props), { size: 13, within, taken, crossed })
+  const crossed = [...contours, ...otherBoxes.flat()]
+  const labels = placeLabels(wishesOf(props), { size: 13, within, taken: shownBoxes, crossed })
   return (
     <g>
       {labels.map((label) => (

@@ -1,7 +1,7 @@
 import { useId, useRef, useState } from 'react'
 import { NO_PUBLISHED, publishedShort, publishedStc, publishedWords } from '#analysis/published.ts'
 import type { SurfaceRating } from '#analysis/results.ts'
-import { curveWords } from '#ui/charts/curveWords.ts'
+import { curveWords, dipWords } from '#ui/charts/curveWords.ts'
 import { LossCurve } from '#ui/charts/LossCurve.tsx'
 import { useFolded } from '#ui/charts/useFolded.ts'
 import { useWidth } from '#ui/charts/useWidth.ts'
@@ -100,12 +100,14 @@ function CurveKey({
   readonly names: readonly [shown: string, present: string] | null
 }) {
   const printed = publishedStc(rating.published)
+  const dips = rating.prediction.resonances.map(dipWords)
   const isDrawnApart = printed !== null && printed.stc !== rating.stc
   return (
     <p className="bench-said curve-key">
-      {names && `Heavy: ${names[0]}. Thin: now ${names[1]}. `}Dashed: the STC contour.
+      {names && `Heavy: ${names[0]}. Thin: now ${names[1]}. `}
+      Dashed: the STC {rating.stc} contour.
       {isDrawnApart && ' Dotted: that of the published value.'} Bars: what the curve falls short of it. Pale: likely
-      range of each band.
+      range of each band.{dips.length > 0 && ` Dips: ${dips.join('; ')}.`}
       {rating.published.length > 0 && ` ${capital(publishedWords(rating.published))}.`}
     </p>
   )
