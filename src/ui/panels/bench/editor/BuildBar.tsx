@@ -87,7 +87,7 @@ function firstProblem(building: Parameters<typeof unreadProblems>[0]): string | 
 /** The saving verbs; each answers with the sentence of its refusal, or null. */
 export function useSaving(bench: BenchState) {
   const { document, view } = useSession()
-  const { building, change } = useBuilding()
+  const { building, change, isKept } = useBuilding()
   const project = () => document.store.getState().project
   const carryOut = (id: string, command: Command, name: string): string | null => {
     const refusal = firstProblem(building) ?? bench.run(command)
@@ -110,6 +110,8 @@ export function useSaving(bench: BenchState) {
       return carryOut(id, saveAssembly({ ...assemblyOf(draft, id), name }), name)
     },
     use: () => {
+      const isBuilt = draft.replaces !== null && bench.chosenId === draft.replaces && isKept
+      if (isBuilt) return null
       const id = ownId() ?? freeAssemblyId(project())
       const ids = bench.surfaces.map(({ facts }) => facts.id)
       return carryOut(id, saveAndBuild(assemblyOf(draft, id), bench.scheme.id, ids), draft.name)

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { startBuilding } from '#state/draft.ts'
+import { CurveView } from '#ui/panels/bench/CurveView.tsx'
 import { AssemblyFields, NameFields } from '#ui/panels/bench/editor/AssemblyFields.tsx'
 import { BuildBar, useSaving } from '#ui/panels/bench/editor/BuildBar.tsx'
 import { surfaceWords } from '#ui/panels/bench/editor/editorWords.ts'
@@ -44,14 +45,27 @@ function Editor({ bench }: { readonly bench: BenchState }) {
           <AssemblyFields />
         </div>
         {good === null ? (
-          <p className="bench-said build-live">
-            Add a layer below: section, depth, weight and the curve of {bench.first.label} follow as you build.
-          </p>
+          <NothingYet bench={bench} />
         ) : (
           <LiveView bench={bench} draft={good} isFormer={good !== draft} asked={asked} onAsk={() => setAsked(true)} />
         )}
       </div>
     </>
+  )
+}
+
+/** Before the first layer: what stands there now, to be bettered. */
+function NothingYet({ bench }: { readonly bench: BenchState }) {
+  return (
+    <div className="build-shown">
+      <p className="bench-said build-live">
+        Add a layer: its section, depth, weight and what {bench.first.label} rates with it follow as you build. Beside
+        this stands the present one.
+      </p>
+      <div className="build-curve">
+        <CurveView bench={bench} />
+      </div>
+    </div>
   )
 }
 

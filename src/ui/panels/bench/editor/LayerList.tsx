@@ -48,7 +48,11 @@ export function LayerList({ bench, onLiningOff }: Props) {
           />
         ))}
       </ol>
-      <Sentences problems={problems.filter(({ layer }) => layer === null)} />
+      {layers.length === 0 ? (
+        <p className="layers-none">No layers yet.</p>
+      ) : (
+        <Sentences problems={problems.filter(({ layer }) => layer === null)} />
+      )}
       <p className="layers-end layers-sum">
         Room <span>{problems.length === 0 && `${formatThickness(total, units)} in all`}</span>
       </p>
