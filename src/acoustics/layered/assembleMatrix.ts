@@ -39,26 +39,33 @@ function addRib(ws: Workspace, base: number, leaf: LeafModel, rib: RibModel, ton
     const upIm = sRe * fIm + sIm * fRe
     const downRe = sRe + fRe
     const downIm = sIm + fIm
-    const norm = downRe * downRe + downIm * downIm
-    diagRe[base + n]! += (upRe * downRe + upIm * downIm) / norm
-    diagIm[base + n]! += (upIm * downRe - upRe * downIm) / norm
+    const per = 1 / (downRe * downRe + downIm * downIm)
+    diagRe[base + n]! += (upRe * downRe + upIm * downIm) * per
+    diagIm[base + n]! += (upIm * downRe - upRe * downIm) * per
   }
 }
 
-function addCavities(ws: Workspace, index: number, leaves: number): void {
-  const { diagRe, diagIm, z11Re, z11Im, z22Re, z22Im } = ws
+/** A leaf and the air on both its sides, into the diagonal. */
+function joinAir(ws: Workspace, index: number, leaves: number): void {
+  const { leafRe, leafIm, diagRe, diagIm, z11Re, z11Im, z22Re, z22Im } = ws
   const { count } = ws.nodes
   const base = index * MAX_NODES
   const before = base - MAX_NODES
+  const hasBefore = index > 0
+  const hasAfter = index < leaves - 1
   for (let n = 0; n < count; n++) {
-    if (index > 0) {
-      diagRe[base + n]! += z22Re[before + n]!
-      diagIm[base + n]! += z22Im[before + n]!
+    let re = leafRe[base + n]!
+    let im = leafIm[base + n]!
+    if (hasBefore) {
+      re += z22Re[before + n]!
+      im += z22Im[before + n]!
     }
-    if (index < leaves - 1) {
-      diagRe[base + n]! += z11Re[base + n]!
-      diagIm[base + n]! += z11Im[base + n]!
+    if (hasAfter) {
+      re += z11Re[base + n]!
+      im += z11Im[base + n]!
     }
+    diagRe[base + n] = re
+    diagIm[base + n] = im
   }
 }
 
@@ -66,43 +73,55 @@ function addCavities(ws: Workspace, index: number, leaves: number): void {
 export function fillDiagonal(ws: Workspace, leaves: readonly LeafModel[], tone: Tone, studsBend: boolean): void {
   for (let index = 0; index < leaves.length; index++) {
     const leaf = leaves[index]!
-    const base = index * MAX_NODES
-    for (let n = base; n < base + ws.nodes.count; n++) {
-      ws.diagRe[n] = ws.leafRe[n]!
-      ws.diagIm[n] = ws.leafIm[n]!
+    joinAir(ws, index, leaves.length)
+    if (leaf.rib) addRib(ws, index * MAX_NODES, leaf, leaf.rib, tone, studsBend)
+  }
+}
+
+/** Least squared share of its mass impedance any leaf puts up, by node, into ws.incidence; at most 1. */
+function fillLeastShare2(ws: Workspace, leaves: readonly LeafModel[], hz: number): void {
+  const { leafRe, leafIm, incidence } = ws
+  const { count } = ws.nodes
+  incidence.fill(1, 0, count)
+  for (let i = 0; i < leaves.length; i++) {
+    const base = i * MAX_NODES
+    const inertial = 2 * Math.PI * hz * leaves[i]!.mass
+    const per = 1 / (inertial * inertial)
+    for (let n = 0; n < count; n++) {
+      const re = leafRe[base + n]!
+      const im = leafIm[base + n]!
+      const share2 = (re * re + im * im) * per
+      if (share2 < incidence[n]!) incidence[n] = share2
     }
-    if (leaf.rib) addRib(ws, base, leaf, leaf.rib, tone, studsBend)
-    addCavities(ws, index, leaves.length)
   }
 }
 
 /**
- * Share of the incident power that counts, by node: 1 where a leaf resonates, else limited by what a finite panel
- * takes from a wave near grazing. Needed for heavy leaves, neutral for light walls.
+ * Share of a diffuse field's power by node into ws.incidence: 1 where a leaf resonates, else limited by what a finite
+ * panel takes from a wave near grazing. Needed for heavy leaves, neutral for light walls.
  * @source own choice
  */
-export function fillWindow(ws: Workspace, leaves: readonly LeafModel[], hz: number): void {
-  const omega = 2 * Math.PI * hz
-  for (let n = 0; n < ws.nodes.count; n++) {
-    let least = 1
-    for (let i = 0; i < leaves.length; i++) {
-      const place = i * MAX_NODES + n
-      const re = ws.leafRe[place]!
-      const im = ws.leafIm[place]!
-      const share = Math.sqrt(re * re + im * im) / (omega * leaves[i]!.mass)
-      if (share < least) least = share
-    }
-    const taken = Math.min(1, ws.sigma[n]! * ws.nodes.cos[n]!)
-    ws.window[n] = least + (1 - least) * taken
+export function fillIncidence(ws: Workspace, leaves: readonly LeafModel[], hz: number): void {
+  fillLeastShare2(ws, leaves, hz)
+  const { sigma, incidence } = ws
+  const { sin, cos, weight, count } = ws.nodes
+  for (let n = 0; n < count; n++) {
+    const least = Math.sqrt(incidence[n]!)
+    const taken = Math.min(1, sigma[n]! * cos[n]!)
+    incidence[n] = weight[n]! * sin[n]! * (least + (1 - least) * taken)
   }
 }
 
 /** Load of the finite panel's own radiation on the outer leaves. */
 export function loadByRadiation(ws: Workspace): void {
-  for (let n = 0; n < ws.nodes.count; n++) ws.load[n] = AIR_IMPEDANCE * ws.sigma[n]!
+  const { load, sigma } = ws
+  const { count } = ws.nodes
+  for (let n = 0; n < count; n++) load[n] = AIR_IMPEDANCE * sigma[n]!
 }
 
 /** Load of endless plates radiating plane waves. */
 export function loadByPlaneWaves(ws: Workspace): void {
-  for (let n = 0; n < ws.nodes.count; n++) ws.load[n] = AIR_IMPEDANCE / ws.nodes.cos[n]!
+  const { load } = ws
+  const { cos, count } = ws.nodes
+  for (let n = 0; n < count; n++) load[n] = AIR_IMPEDANCE / cos[n]!
 }

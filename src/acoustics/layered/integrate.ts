@@ -1,21 +1,22 @@
-import { AIR_IMPEDANCE, SOUND_SPEED } from '#acoustics/layered/air.ts'
+import { SOUND_SPEED } from '#acoustics/layered/air.ts'
 import {
   fillDiagonal,
-  fillWindow,
+  fillIncidence,
   loadByPlaneWaves,
   loadByRadiation,
   type Tone,
 } from '#acoustics/layered/assembleMatrix.ts'
 import { fillCavityImpedance } from '#acoustics/layered/cavity.ts'
 import type { SystemModel } from '#acoustics/layered/compile.ts'
-import { type ConnectionModel, connectionSpring } from '#acoustics/layered/connection.ts'
+import { connectionSpring } from '#acoustics/layered/connection.ts'
 import { fillLeafImpedance } from '#acoustics/layered/leaf.ts'
 import type { MethodOptions } from '#acoustics/layered/method.ts'
 import { fillNodes } from '#acoustics/layered/nodes.ts'
+import { directFraction, meanDifference, structureFraction } from '#acoustics/layered/paths.ts'
 import { fillRadiation } from '#acoustics/layered/radiation.ts'
 import { solveSquares } from '#acoustics/layered/solve.ts'
 import type { Springs } from '#acoustics/layered/solvePair.ts'
-import { MAX_NODES, type Squares, type Workspace } from '#acoustics/layered/workspace.ts'
+import type { Workspace } from '#acoustics/layered/workspace.ts'
 
 /** Everything that stays the same over the frequencies of one prediction. */
 export interface Run {
@@ -74,78 +75,8 @@ function prepare(run: Run, tone: Tone): void {
     run.cavitiesAtHz = ws.nodes.plain ? tone.hz : 0
   }
   fillDiagonal(ws, model.leaves, tone, method.studsBend)
-  fillWindow(ws, model.leaves, tone.hz)
+  fillIncidence(ws, model.leaves, tone.hz)
   fillSprings(run, tone)
-}
-
-/** Fraction of the sound that passes by air and springs together: the same in both directions. */
-function directFraction({ nodes, sigma, window, fromFar }: Workspace): number {
-  const { through2 } = fromFar
-  let sum = 0
-  for (let n = 0; n < nodes.count; n++) sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * sigma[n]! * through2[n]!
-  return 2 * AIR_IMPEDANCE ** 2 * sum
-}
-
-/** Mean squared velocity difference across a cavity under diffuse sound. */
-function meanDifference({ nodes, window }: Workspace, { difference2 }: Squares, cavity: number): number {
-  const base = cavity * MAX_NODES
-  let sum = 0
-  for (let n = 0; n < nodes.count; n++) sum += nodes.weight[n]! * nodes.sin[n]! * window[n]! * difference2[base + n]!
-  return 2 * sum
-}
-
-/** Wavenumber below which a spring of that spacing already carries the wave, 1/m. */
-function maskWavenumber(connection: ConnectionModel): number {
-  return connection.kind === 'line' ? Math.PI / connection.spacing : Math.sqrt((4 * Math.PI) / connection.area)
-}
-
-/**
- * Sound a pair of unit forces across a cavity radiates on one side, by free bending waves. `response` is that to a
- * unit pressure on that side: the matrix is symmetric, so this is the transfer sought.
- * @source line and point excitation of an endless layered plate, own derivation; limits agree with Cremer and Heckl
- */
-function radiatedPower(
-  { nodes }: Workspace,
-  response: Squares,
-  cavity: number,
-  connection: ConnectionModel,
-  k: number,
-): number {
-  const { difference2 } = response
-  const base = cavity * MAX_NODES
-  const edge = maskWavenumber(connection)
-  const isLine = connection.kind === 'line'
-  let sum = 0
-  for (let n = 0; n < nodes.count; n++) {
-    const kt = k * nodes.sin[n]!
-    const mask = connection.isMasked ? Math.min(1, Math.max(0, (kt - edge) / (0.5 * edge) + 0.5)) : 1
-    sum += nodes.weight[n]! * difference2[base + n]! * mask * (isLine ? 1 : kt)
-  }
-  return (AIR_IMPEDANCE ** 2 * k * sum) / (isLine ? Math.PI : 2 * Math.PI)
-}
-
-/** Fraction all connections pass in one direction; `response` to a pressure on the receiving side. */
-function structureFraction(run: Run, driven: Float64Array, response: Squares, k: number): number {
-  const { ws, model } = run
-  let sum = 0
-  for (let cavity = 0; cavity < model.connections.length; cavity++) {
-    const list = model.connections[cavity]!
-    for (let j = 0; j < list.length; j++) {
-      const connection = list[j]!
-      const extent = connection.kind === 'line' ? connection.spacing : connection.area
-      const power = connection.share * run.spring2[cavity]![j]! * extent * driven[cavity]!
-      sum += power * radiatedPower(ws, response, cavity, connection, k)
-    }
-  }
-  return sum
-}
-
-function fillDriven(run: Run, bothWays: boolean): void {
-  const { ws, drivenFromFar, drivenFromRoom } = run
-  for (let cavity = 0; cavity < run.model.cavities.length; cavity++) {
-    drivenFromFar[cavity] = meanDifference(ws, ws.fromFar, cavity)
-    if (bothWays) drivenFromRoom[cavity] = meanDifference(ws, ws.fromRoom, cavity)
-  }
 }
 
 /**
@@ -155,18 +86,19 @@ function fillDriven(run: Run, bothWays: boolean): void {
  * @returns > 0; may exceed 1 by a little for a very light leaf at its resonance
  */
 export function transmittedAt(run: Run, hz: number, stiffness: number): number {
-  const { ws, model } = run
+  const { ws, model, bothWays } = run
   const k = (2 * Math.PI * hz) / SOUND_SPEED
   const leaves = model.leaves.length
   prepare(run, { hz, stiffness, k2: k * k })
   loadByRadiation(ws)
-  solveSquares(ws, leaves, 2, run.springs, run.bothWays ? 'both' : 'far')
+  solveSquares(ws, leaves, 2, run.springs, bothWays ? 'both' : 'far')
   const direct = directFraction(ws)
   if (!run.hasConnections) return direct
-  fillDriven(run, run.bothWays)
+  for (let cavity = 0; cavity < model.cavities.length; cavity++) {
+    run.drivenFromFar[cavity] = meanDifference(ws, ws.fromFar, cavity)
+    if (bothWays) run.drivenFromRoom[cavity] = meanDifference(ws, ws.fromRoom, cavity)
+  }
   loadByPlaneWaves(ws)
-  solveSquares(ws, leaves, 1, run.noSprings, run.bothWays ? 'both' : 'room')
-  const towardsRoom = structureFraction(run, run.drivenFromFar, ws.fromRoom, k)
-  if (!run.bothWays) return direct + towardsRoom
-  return direct + (towardsRoom + structureFraction(run, run.drivenFromRoom, ws.fromFar, k)) / 2
+  solveSquares(ws, leaves, 1, run.noSprings, bothWays ? 'both' : 'room')
+  return direct + structureFraction(run, k)
 }

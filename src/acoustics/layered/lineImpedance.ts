@@ -23,7 +23,8 @@ export function lineImpedance(
 ): void {
   const omega = 2 * Math.PI * hz
   const wide = (2 * mass * Math.sqrt(omega * Math.sqrt(bending / mass))) / spacing
-  const held = span > 0 ? (STATIC_FACTOR * bending) / (span ** 4 * omega) : 0
+  const span2 = span * span
+  const held = span > 0 ? (STATIC_FACTOR * bending) / (span2 * span2 * omega) : 0
   // held (1 + 0.1 j) / j = held (0.1 - j)
   out[0] = wide + held * LOSS
   out[1] = wide - held

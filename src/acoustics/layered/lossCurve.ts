@@ -40,11 +40,11 @@ export function lossCurve(
 ): BandCurve {
   const run = startRun(system, areaM2, method)
   const { subBands, stiffnessFactors } = QUALITY[quality]
+  const offsets = Array.from({ length: subBands }, (_, i) => 2 ** (((i + 0.5) / subBands - 0.5) / 3))
   return EXACT_CENTRES_HZ.map((centre) => {
     let sum = 0
-    for (let i = 0; i < subBands; i++) {
-      const hz = centre * 2 ** (((i + 0.5) / subBands - 0.5) / 3)
-      for (const stiffness of stiffnessFactors) sum += transmittedAt(run, hz, stiffness)
+    for (const offset of offsets) {
+      for (const stiffness of stiffnessFactors) sum += transmittedAt(run, centre * offset, stiffness)
     }
     return lossOfFraction(sum / (subBands * stiffnessFactors.length))
   })

@@ -14,9 +14,10 @@ export function fillRadiation(ws: Workspace, hz: number, area: number): void {
   const k = (2 * Math.PI * hz) / SOUND_SPEED
   const halfSide = (k * Math.sqrt(area)) / 2
   const q = (2 * Math.PI) / (k * k * area)
+  const { sigma } = ws
   const { cos, count } = ws.nodes
   if (halfSide <= SMALLEST_PANEL) {
-    ws.sigma.fill(1 / Math.sqrt(1 + q * q), 0, count)
+    sigma.fill(1 / Math.sqrt(1 + q * q), 0, count)
     return
   }
   const grazing = 1 / ((2 / 3) * Math.sqrt((2 * halfSide) / Math.PI) - 0.124)
@@ -25,6 +26,6 @@ export function fillRadiation(ws: Workspace, hz: number, area: number): void {
   for (let n = 0; n < count; n++) {
     const c = cos[n]!
     const g = c >= limit ? c : grazing - slope * c
-    ws.sigma[n] = 1 / Math.sqrt(g * g + q * q)
+    sigma[n] = 1 / Math.sqrt(g * g + q * q)
   }
 }

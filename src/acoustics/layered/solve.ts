@@ -1,4 +1,5 @@
 import { type Springs, solvePair } from '#acoustics/layered/solvePair.ts'
+import { solveTriple } from '#acoustics/layered/solveTriple.ts'
 import { MAX_NODES, type Squares, type Workspace } from '#acoustics/layered/workspace.ts'
 
 /** Diagonal with loads on the outer leaves and the springs of both neighbouring cavities, into ws.pivot. */
@@ -115,6 +116,10 @@ export type Driven = 'far' | 'room' | 'both'
 export function solveSquares(ws: Workspace, leaves: number, pressure: number, springs: Springs, driven: Driven): void {
   if (leaves === 2) {
     solvePair(ws, pressure, springs)
+    return
+  }
+  if (leaves === 3) {
+    solveTriple(ws, pressure, springs)
     return
   }
   if (driven !== 'room') {

@@ -1,5 +1,8 @@
-/** Most integration nodes one frequency can need: 64 per distinct board of a leaf is far above what occurs. */
-export const MAX_NODES = 512
+/**
+ * Most integration nodes one frequency can need; with more coincidences than fit, each gets fewer nodes. Not a power of
+ * two: rows of 4096 bytes would all fall on the same few lines of the processor's cache.
+ */
+export const MAX_NODES = 520
 
 /**
  * Scratch arrays of one prediction: for each leaf or cavity i and node n, entry i * MAX_NODES + n.
@@ -29,9 +32,10 @@ export interface Workspace {
   /** What a sound driving the first leaf does, and one driving the last. */
   readonly fromFar: Squares
   readonly fromRoom: Squares
-  /** Radiation efficiency and resonant window by node. */
+  /** Radiation efficiency by node. */
   readonly sigma: Float64Array
-  readonly window: Float64Array
+  /** Share of a diffuse field's power by node: weight times sin times the resonant window. */
+  readonly incidence: Float64Array
   /** Load on the outer leaves by node, Pa s/m. */
   readonly load: Float64Array
 }
@@ -64,9 +68,20 @@ export function workspaceFor(leaves: number): Workspace {
   return kept
 }
 
+/** Rows by leaf and rows by node a workspace has, counted for its one block of memory. */
+const LEAF_ROWS = 16
+const NODE_ROWS = 9
+
 function createWorkspace(leaves: number): Workspace {
-  const perNode = () => new Float64Array(MAX_NODES)
-  const perLeaf = () => new Float64Array(leaves * MAX_NODES)
+  const block = new Float64Array((LEAF_ROWS * leaves + NODE_ROWS) * MAX_NODES)
+  let taken = 0
+  const rows = (count: number) => {
+    const from = taken
+    taken += count * MAX_NODES
+    return block.subarray(from, taken)
+  }
+  const perNode = () => rows(1)
+  const perLeaf = () => rows(leaves)
   return {
     nodes: { sin: perNode(), sin2: perNode(), cos: perNode(), weight: perNode(), count: 0, plain: false },
     leafRe: perLeaf(),
@@ -86,7 +101,7 @@ function createWorkspace(leaves: number): Workspace {
     fromFar: { through2: perNode(), difference2: perLeaf() },
     fromRoom: { through2: perNode(), difference2: perLeaf() },
     sigma: perNode(),
-    window: perNode(),
+    incidence: perNode(),
     load: perNode(),
   }
 }
