@@ -5,7 +5,9 @@ import type { LayeredSystem, Leaf } from '#acoustics/layered/system.ts'
 export interface BenchRow {
   readonly name: string
   readonly medianMs: number
-  readonly goalMs: number
+  /** null: no goal, told for comparison */
+  readonly goalMs: number | null
+  readonly note?: string
 }
 
 function boards(count: number): Leaf {
