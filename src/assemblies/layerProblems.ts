@@ -10,14 +10,20 @@ export interface LayerProblem {
   readonly message: string
 }
 
-/** Thickest board or filler a building has; above it somebody mistook the unit. @source common practice, no source */
-const MAX_BOARD_MM: Millimetres = 1500
-/** Deepest cavity worth asking about. @source common practice, no source */
-const MAX_CAVITY_MM: Millimetres = 3000
-/** Heaviest layer: a metre and a half of concrete weighs less. @source common practice, no source */
-const MAX_MASS_KG_M2 = 5000
-/** Widest spacing of studs, rows or clips. @source common practice, no source */
-const MAX_SPACING_MM: Millimetres = 5000
+/** What a number of a layer may be. */
+interface Span {
+  readonly least: number
+  readonly most: number
+}
+
+/** Thinnest film and thickest wall there is, mm; outside it somebody mistook the unit. @source common practice, no source */
+const BOARD_MM: Span = { least: 0.05, most: 1500 }
+/** Shallowest and deepest cavity worth asking about, mm. @source common practice, no source */
+const CAVITY_MM: Span = { least: 0.5, most: 3000 }
+/** Heaviest layer, kg/m2: a metre and a half of concrete weighs less; lightest film. @source common practice, no source */
+const MASS_KG_M2: Span = { least: 0.01, most: 5000 }
+/** Closest and widest spacing of studs, rows or clips, mm. @source common practice, no source */
+export const SPACING_MM: Span = { least: 20, most: 5000 }
 
 /**
  * Everything that keeps this list from being rated as it is written: impossible numbers, and an order in which boards
@@ -53,20 +59,20 @@ function numberFaults(layer: Layer): string[] {
     case 'board':
       return [
         ...(BOARD_MATERIALS.includes(layer.material) ? [] : [`the material "${layer.material}" is not known`]),
-        ...lengthFaults('thickness', layer.thicknessMm, MAX_BOARD_MM),
-        ...massFaults(layer.surfaceMassKgM2, layer.surfaceMassKgM2 !== 0),
+        ...lengthFaults('thickness', layer.thicknessMm, BOARD_MM),
+        ...massFaults(layer.surfaceMassKgM2, false),
       ]
     case 'damping-compound':
-      return layer.thicknessMm === undefined ? [] : lengthFaults('thickness', layer.thicknessMm, MAX_BOARD_MM)
+      return layer.thicknessMm === undefined ? [] : lengthFaults('thickness', layer.thicknessMm, BOARD_MM)
     case 'filler':
-      return [...lengthFaults('thickness', layer.thicknessMm, MAX_BOARD_MM), ...massFaults(layer.surfaceMassKgM2, true)]
+      return [...lengthFaults('thickness', layer.thicknessMm, BOARD_MM), ...massFaults(layer.surfaceMassKgM2, true)]
     case 'cavity':
       return cavityFaults(layer)
   }
 }
 
 function cavityFaults(layer: CavityLayer): string[] {
-  const faults = [...lengthFaults('depth', layer.depthMm, MAX_CAVITY_MM), ...linkFaults(layer.link)]
+  const faults = [...lengthFaults('depth', layer.depthMm, CAVITY_MM), ...linkFaults(layer.link)]
   if (layer.fillMm === undefined) return faults
   if (layer.fill === undefined) return [...faults, 'it gives the depth of a fill but names no fill']
   if (layer.fillMm > 0 && layer.fillMm <= layer.depthMm) return faults
@@ -81,34 +87,42 @@ function linkFaults(link: CavityLink): string[] {
     case 'light-steel-stud':
     case 'load-bearing-steel-stud':
     case 'staggered-stud':
-      return lengthFaults('stud spacing', link.spacingMm, MAX_SPACING_MM)
+      return lengthFaults('stud spacing', link.spacingMm, SPACING_MM)
     case 'resilient-channel':
       return [
-        ...lengthFaults('channel spacing', link.channelSpacingMm, MAX_SPACING_MM),
-        ...(link.studSpacingMm === undefined ? [] : lengthFaults('stud spacing', link.studSpacingMm, MAX_SPACING_MM)),
+        ...lengthFaults('channel spacing', link.channelSpacingMm, SPACING_MM),
+        ...(link.studSpacingMm === undefined ? [] : lengthFaults('stud spacing', link.studSpacingMm, SPACING_MM)),
       ]
     case 'sound-clip':
     case 'low-profile-clip':
       return [
-        ...lengthFaults('row spacing', link.rowSpacingMm, MAX_SPACING_MM),
-        ...lengthFaults('clip spacing', link.clipSpacingMm, MAX_SPACING_MM),
+        ...lengthFaults('row spacing', link.rowSpacingMm, SPACING_MM),
+        ...lengthFaults('clip spacing', link.clipSpacingMm, SPACING_MM),
       ]
     case 'spring-hanger':
       return [
-        ...lengthFaults('row spacing', link.rowSpacingMm, MAX_SPACING_MM),
-        ...lengthFaults('hanger spacing', link.hangerSpacingMm, MAX_SPACING_MM),
+        ...lengthFaults('row spacing', link.rowSpacingMm, SPACING_MM),
+        ...lengthFaults('hanger spacing', link.hangerSpacingMm, SPACING_MM),
       ]
   }
 }
 
-function massFaults(value: KilogramsPerSquareMetre | undefined, isPossible: boolean): string[] {
-  if (value === undefined || (isPossible && value >= 0 && value <= MAX_MASS_KG_M2)) return []
-  return [`the weight of ${value} kg/m2 must be above 0 and at most ${MAX_MASS_KG_M2} kg/m2`]
+function massFaults(value: KilogramsPerSquareMetre | undefined, mayBeNone: boolean): string[] {
+  if (value === undefined || (mayBeNone && value === 0)) return []
+  return faults('weight', value, 'kg/m2', MASS_KG_M2)
+}
+
+/** What is wrong with a length, as the end of a sentence; empty: nothing. */
+export function lengthFaults(what: string, value: Millimetres, span: Span): string[] {
+  return faults(what, value, 'mm', span)
 }
 
 /** NaN and infinity fail the comparisons too. */
-function lengthFaults(what: string, value: Millimetres, most: Millimetres): string[] {
-  return value > 0 && value <= most ? [] : [`the ${what} of ${value} mm must be above 0 and at most ${most} mm`]
+function faults(what: string, value: number, unit: string, { least, most }: Span): string[] {
+  if (!(value > 0 && value <= most)) {
+    return [`the ${what} of ${value} ${unit} must be above 0 and at most ${most} ${unit}`]
+  }
+  return value >= least ? [] : [`the ${what} of ${value} ${unit} is too small to be built; check its unit`]
 }
 
 /** Cavities without a leaf on both sides, and compound or filler without the boards it belongs to. */

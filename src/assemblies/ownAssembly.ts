@@ -1,6 +1,6 @@
 import { AS_IS, type Assembly, type Catalogue, type Source } from '#assemblies/assembly.ts'
-import type { Layer } from '#assemblies/layer.ts'
-import { assemblyLayerProblems } from '#assemblies/layerProblems.ts'
+import type { CavityFrame, CavityLayer, Layer } from '#assemblies/layer.ts'
+import { assemblyLayerProblems, lengthFaults, SPACING_MM } from '#assemblies/layerProblems.ts'
 
 /** Where the build-up of an own assembly comes from. */
 export const OWN_SOURCE: Source = { text: 'Built by the user of this project.', status: 'derived' }
@@ -26,16 +26,37 @@ export function ownAssemblyProblems(assembly: Assembly): readonly OwnAssemblyPro
   return [...problems, ...frameProblems(layers), ...sources].toSorted((a, b) => (a.layer ?? 0) - (b.layer ?? 0))
 }
 
-/** What stands in a cavity has to fit in it; studs that reach beyond it count by the part inside. */
+/** What stands in a cavity has to fit in it and be such as is built; studs that reach beyond it count by the part inside. */
 function frameProblems(layers: readonly Layer[]): OwnAssemblyProblem[] {
   return layers.flatMap((layer, index) => {
-    if (layer.kind !== 'cavity' || layer.frame === undefined || !(layer.frame.depthMm > layer.depthMm + SAME_MM))
-      return []
-    const { name, depthMm } = layer.frame
-    const message = `Layer ${index + 1} (cavity): its ${name} are ${depthMm} mm deep in a cavity of ${layer.depthMm} mm.`
-    return [{ layer: index + 1, message }]
+    if (layer.kind !== 'cavity') return []
+    return [layer.frame, layer.farFrame].flatMap((frame) =>
+      (frame === undefined ? [] : frameFaults(frame, layer)).map((fault) => ({
+        layer: index + 1,
+        message: `Layer ${index + 1} (cavity): ${fault}.`,
+      })),
+    )
   })
 }
+
+function frameFaults({ name, depthMm, massKgM2, members }: CavityFrame, cavity: CavityLayer): string[] {
+  const fits = !(depthMm > cavity.depthMm + SAME_MM)
+  return [
+    ...(fits ? [] : [`its ${name} are ${depthMm} mm deep in a cavity of ${cavity.depthMm} mm`]),
+    ...(massKgM2 <= HEAVIEST_FRAME_KG_M2 ? [] : [`its ${name} weigh ${massKgM2} kg/m2; check the unit`]),
+    ...(members === undefined
+      ? []
+      : [
+          ...lengthFaults('stud depth', members.depthMm, STUD_MM),
+          ...lengthFaults('stud spacing', members.spacingMm, SPACING_MM),
+        ]),
+  ]
+}
+
+/** Heaviest frame in a cavity. @source our own choice */
+const HEAVIEST_FRAME_KG_M2 = 500
+/** Shallowest furring and deepest joist, mm. @source our own choice */
+const STUD_MM = { least: 5, most: 1500 }
 
 /** Lengths this near are the same one. */
 const SAME_MM = 0.001

@@ -61,6 +61,16 @@ describe('layerProblems', () => {
       'Layer 1 (board): the weight of 0 kg/m2 must be above 0 and at most 5000 kg/m2.',
     ],
     [
+      'a thickness that nobody makes',
+      [{ ...BOARD, thicknessMm: 0.001 }],
+      'Layer 1 (board): the thickness of 0.001 mm is too small to be built; check its unit.',
+    ],
+    [
+      'a spacing in the wrong unit',
+      [BOARD, { ...CAVITY, link: { kind: 'wood-stud', spacingMm: 16 } }, BOARD],
+      'Layer 2 (cavity): the stud spacing of 16 mm is too small to be built; check its unit.',
+    ],
+    [
       'more wool than cavity',
       [BOARD, { ...CAVITY, fill: 'mineral-wool', fillMm: 140 }, BOARD],
       'Layer 2 (cavity): the fill is 140 mm deep in a cavity of 88.9 mm.',

@@ -9,7 +9,9 @@ import { CATALOGUE } from '../../support/samples.ts'
 const messages = (change: Partial<Assembly>): readonly string[] =>
   ownAssemblyProblems(anOwnAssembly(change)).map(({ message }) => message)
 const [cavity, plywood, compound, board] = anOwnAssembly().layers
-if (!cavity || !plywood || !compound || !board) throw new Error('the builder makes four layers')
+if (cavity?.kind !== 'cavity' || !cavity.frame || !plywood || !compound || !board)
+  throw new Error('the builder makes four layers')
+const { frame } = cavity
 
 describe('what an assembly may say of its layers', () => {
   it.each([...CATALOGUE.assemblies.values()])('lets every built-in one be copied: $id', ({ layers }) => {
@@ -37,6 +39,18 @@ describe('what an assembly may say of its layers', () => {
       'Layer 2 (damping compound): it belongs between two boards.',
     ],
     ['no layers', { layers: [] }, 'There are no layers.'],
+    [
+      'studs deeper than their cavity',
+      { layers: [{ ...cavity, depthMm: 60 }, board] },
+      'Layer 1 (cavity): its own wood studs are 63.5 mm deep in a cavity of 60 mm.',
+    ],
+    [
+      'studs nobody would set',
+      {
+        layers: [{ ...cavity, frame: { ...frame, members: { material: 'wood', depthMm: 63.5, spacingMm: 4 } } }, board],
+      },
+      'Layer 1 (cavity): the stud spacing of 4 mm is too small to be built; check its unit.',
+    ],
     ['sources for other layers', { layerSources: [] }, 'There are 4 layers and 0 layer sources.'],
   ])('tells %s', (_, change, message) => {
     expect(messages(change)).toEqual([message])
