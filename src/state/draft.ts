@@ -140,10 +140,25 @@ export function changeDraft(building: Building, draft: AssemblyDraft): Building 
   }
 }
 
-/** The draft once the project has it under this id and name. */
+/** The draft once the project has it under this id and name; its earlier steps are then steps of that one too. */
 export function savedAs(building: Building, replaces: string, name: string): Building {
-  const draft: AssemblyDraft = { ...building.draft, replaces, copiedFrom: null, name }
-  return { ...building, draft, good: draft }
+  const known = building.draft.name
+  const saved = (draft: AssemblyDraft): AssemblyDraft => ({
+    ...draft,
+    replaces,
+    copiedFrom: null,
+    name: draft.name === known ? name : draft.name,
+  })
+  const draft = saved(building.draft)
+  return { ...building, draft, former: building.former.map(saved), good: draft }
+}
+
+/** The draft where another project stands on the page: there it is a new assembly. */
+export function asNew(building: Building): Building {
+  const loose = (draft: AssemblyDraft): AssemblyDraft => ({ ...draft, replaces: null })
+  const draft = loose(building.draft)
+  const good = building.good === building.draft ? draft : building.good && loose(building.good)
+  return { ...building, draft, former: building.former.map(loose), good }
 }
 
 /** The step before; the same where there is none. */

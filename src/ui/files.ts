@@ -2,7 +2,6 @@ import type { FileProblem } from '#project/problems.ts'
 import type { Project } from '#project/project.ts'
 import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
-import type { ViewState } from '#state/view.ts'
 import type { Session } from '#ui/session.ts'
 import { type Notice, requestFit, type Shell } from '#ui/shell.ts'
 import { placesOf } from '#ui/startSession.ts'
@@ -44,17 +43,10 @@ export function openProject(session: Session, shell: Shell, project: Project, la
     pointedAssembly: null,
     showsSheet: false,
     benchView: 'choose',
-    ...draftKept(session),
   })
   shell.draw.clear()
   shell.state.setState({ drawer: null, notice: null, showsProjectVerbs: false })
   requestFit(shell)
-}
-
-/** An assembly in the making outlives the project it was begun in; in the next one it is a new one. */
-function draftKept({ view }: Session): Pick<ViewState, 'building'> {
-  const { building } = view.getState()
-  return { building: building && { ...building, draft: { ...building.draft, replaces: null } } }
 }
 
 /** Hands the project over as a file of its own. */

@@ -3,6 +3,7 @@ import type { Project } from '#project/project.ts'
 import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
 import { type Autosave, createAutosave, newestReadable } from '#state/autosave.ts'
+import { asNew } from '#state/draft.ts'
 import { createDocumentStore } from '#state/history.ts'
 import { createResultsMemo } from '#state/results.ts'
 import { createViewStore, type ViewState } from '#state/view.ts'
@@ -33,8 +34,10 @@ export async function startSession(): Promise<Started> {
     if (state.project === before.project) return
     const { roomId, schemeId } = view.getState()
     left.set(before.project, { roomId, schemeId })
-    const places = left.get(state.project)
-    if (places && isAnother(before.project, state.project)) view.setState(places)
+    if (isAnother(before.project, state.project)) {
+      const { building } = view.getState()
+      view.setState({ ...left.get(state.project), building: building && asNew(building) })
+    }
     keepViewOn(view, state.project)
   })
   const session: Session = { document, view, builtIn, results: createResultsMemo() }

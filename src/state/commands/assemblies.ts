@@ -139,7 +139,8 @@ function badAssembly(project: Project, assembly: Assembly): Refusal | null {
 
 /** A file problem without the place in the file, which nobody sees on the page. */
 function sentence(problem: string): string {
-  return `${problem.replace(/, at assembly\S*$/, '').replace(/^"[^"]*": /, '')}.`
+  const plain = problem.replace(/, at assembly\S*$/, '').replace(/^"[^"]*": /, '')
+  return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}.`
 }
 
 function badName(project: Project, { id, name, shortName }: Assembly): Refusal | null {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Layer } from '#assemblies/layer.ts'
 import { usualBoard, usualCavity } from '#assemblies/usualLayer.ts'
 import {
+  asNew,
   assemblyOf,
   type Building,
   changeDraft,
@@ -115,6 +116,19 @@ describe('an assembly in the making', () => {
     expect(isKept(changed, [])).toBe(false)
     expect(isKept(empty, [])).toBe(true)
     expect(isKept(built(BOARD), [])).toBe(false)
+  })
+
+  it('stays the saved one when steps before the saving are taken back', () => {
+    const saved = savedAs(built(CAVITY, BOARD), 'own-1', 'Kept')
+    const back = takeBackStep(saved)
+    expect(back.draft).toMatchObject({ replaces: 'own-1', name: 'Kept' })
+    expect(isKept(back, [assemblyOf(saved.draft, 'own-1')])).toBe(false)
+  })
+
+  it('is a new one in another project, whose own assemblies it must not replace', () => {
+    const opened = asNew(startBuilding(draftOf(anOwnAssembly(), null)))
+    expect(opened.draft.replaces).toBeNull()
+    expect(opened.good).toBe(opened.draft)
   })
 
   it('shows itself as the last good version once it is saved', () => {

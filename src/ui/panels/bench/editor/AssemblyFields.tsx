@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { hangsOnBareFrame } from '#state/draft.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { TextField } from '#ui/fields/TextField.tsx'
@@ -118,6 +119,7 @@ function Check({ name, text, isChecked, isFixed = false, onChange }: CheckProps)
 function CautionLines() {
   const { building, patch } = useBuilding()
   const { cautionLines, copiedFrom } = building.draft
+  const [typed, setTyped] = useState<string | null>(null)
   return (
     <div className="field caution-field">
       <label className="field-label" htmlFor="caution-lines">
@@ -127,9 +129,13 @@ function CautionLines() {
         id="caution-lines"
         className="field-input"
         rows={3}
-        value={cautionLines}
+        value={typed ?? cautionLines}
         aria-describedby="caution-lines-says"
-        onChange={(event) => patch({ cautionLines: event.target.value })}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={() => {
+          if (typed !== null && typed !== cautionLines) patch({ cautionLines: typed })
+          setTyped(null)
+        }}
       />
       <p id="caution-lines-says" className="field-hint">
         {copiedFrom === null
