@@ -1,16 +1,10 @@
 import links from '#acoustics/data/links.json' with { type: 'json' }
 import { AIR_IMPEDANCE } from '#acoustics/layered/air.ts'
-import { bendingAt, type LeafModel } from '#acoustics/layered/leaf.ts'
+import type { LeafModel } from '#acoustics/layered/leaf.ts'
 import { lineImpedance } from '#acoustics/layered/lineImpedance.ts'
 import type { RibModel } from '#acoustics/layered/rib.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
-
-/** Frequency, factor on Young's modulus and squared wavenumber in air (1/m2) of one solve. */
-export interface Tone {
-  readonly hz: number
-  readonly stiffness: number
-  readonly k2: number
-}
 
 const FOOTING = new Float64Array(2)
 const RIB_LOSS = links.ribLoss.value
@@ -20,10 +14,8 @@ const RIB_LOSS = links.ribLoss.value
  * @source own derivation; board stiffness factor fitted, data/links.json
  */
 function addRib(ws: Workspace, base: number, leaf: LeafModel, rib: RibModel, tone: Tone, studsBend: boolean): void {
-  const { hz, stiffness, k2 } = tone
-  const omega = 2 * Math.PI * hz
-  const bending = bendingAt(leaf, hz, stiffness)
-  lineImpedance(leaf.mass, bending, rib.spacing, rib.spacing, hz, FOOTING)
+  const { omega, k2 } = tone
+  lineImpedance(leaf, rib.spacing, rib.spacing, tone, FOOTING)
   const fRe = FOOTING[0]!
   const fIm = FOOTING[1]!
   const inertial = (omega * rib.massPerLength) / rib.spacing
@@ -79,13 +71,13 @@ export function fillDiagonal(ws: Workspace, leaves: readonly LeafModel[], tone: 
 }
 
 /** Least squared share of its mass impedance any leaf puts up, by node, into ws.incidence; at most 1. */
-function fillLeastShare2(ws: Workspace, leaves: readonly LeafModel[], hz: number): void {
+function fillLeastShare2(ws: Workspace, leaves: readonly LeafModel[], { omega }: Tone): void {
   const { leafRe, leafIm, incidence } = ws
   const { count } = ws.nodes
   incidence.fill(1, 0, count)
   for (let i = 0; i < leaves.length; i++) {
     const base = i * MAX_NODES
-    const inertial = 2 * Math.PI * hz * leaves[i]!.mass
+    const inertial = omega * leaves[i]!.mass
     const per = 1 / (inertial * inertial)
     for (let n = 0; n < count; n++) {
       const re = leafRe[base + n]!
@@ -101,8 +93,8 @@ function fillLeastShare2(ws: Workspace, leaves: readonly LeafModel[], hz: number
  * panel takes from a wave near grazing. Needed for heavy leaves, neutral for light walls.
  * @source own choice
  */
-export function fillIncidence(ws: Workspace, leaves: readonly LeafModel[], hz: number): void {
-  fillLeastShare2(ws, leaves, hz)
+export function fillIncidence(ws: Workspace, leaves: readonly LeafModel[], tone: Tone): void {
+  fillLeastShare2(ws, leaves, tone)
   const { sigma, incidence } = ws
   const { sin, cos, weight, count } = ws.nodes
   for (let n = 0; n < count; n++) {

@@ -1,6 +1,7 @@
 import table from '#acoustics/data/cavity.json' with { type: 'json' }
 import { fillLayer, LAYER } from '#acoustics/layered/cavityLayer.ts'
 import { type Medium, setAir, setFill } from '#acoustics/layered/medium.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
 
 /** One layer across a cavity, of air or of wool. */
@@ -85,14 +86,14 @@ function joinNext(ws: Workspace, base: number): void {
  * velocities positive towards the room.
  * @source transfer matrices of fluid layers in impedance form, own derivation
  */
-export function fillCavityImpedance(ws: Workspace, index: number, cavity: CavityModel, hz: number, k2: number): void {
+export function fillCavityImpedance(ws: Workspace, index: number, cavity: CavityModel, tone: Tone): void {
   const base = index * MAX_NODES
   const { layers, loss } = cavity
   for (let place = 0; place < layers.length; place++) {
     const layer = layers[place]!
-    if (layer.isFill) setFill(MEDIUM, hz, loss)
-    else setAir(MEDIUM, hz, loss)
-    fillLayer(ws.nodes, MEDIUM, layer.depth, k2)
+    if (layer.isFill) setFill(MEDIUM, tone, loss)
+    else setAir(MEDIUM, tone, loss)
+    fillLayer(ws.nodes, MEDIUM, layer.depth, tone)
     if (place === 0) storeFirst(ws, base)
     else joinNext(ws, base)
   }

@@ -1,4 +1,5 @@
 import type { Medium } from '#acoustics/layered/medium.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import { MAX_NODES, type NodeSet } from '#acoustics/layered/workspace.ts'
 
 /** Impedances of one symmetric layer at every node: own (Z coth) and transfer (Z / sinh), Pa s/m. */
@@ -23,13 +24,12 @@ const SHORT_UP_TO = 4
 /**
  * Impedances of a layer at every node into LAYER.
  * @param depth  m, > 0
- * @param k2  squared wavenumber in air, 1/m2
  */
-export function fillLayer(nodes: NodeSet, medium: Medium, depth: number, k2: number): void {
+export function fillLayer(nodes: NodeSet, medium: Medium, depth: number, tone: Tone): void {
   const quarter = (depth * depth) / 4
   const longest2 = (medium.k2Re * medium.k2Re + medium.k2Im * medium.k2Im) * quarter * quarter
-  if (longest2 <= SHORT_UP_TO * SHORT_UP_TO) fillShortLayer(nodes, medium, depth, k2)
-  else fillLongLayer(nodes, medium, depth, k2)
+  if (longest2 <= SHORT_UP_TO * SHORT_UP_TO) fillShortLayer(nodes, medium, depth, tone)
+  else fillLongLayer(nodes, medium, depth, tone)
 }
 
 /**
@@ -37,7 +37,7 @@ export function fillLayer(nodes: NodeSet, medium: Medium, depth: number, k2: num
  * h = kz d / 2. With tan h = h N / D, polynomials in y = h^2, neither root nor exponential is needed.
  * @source Lambert's continued fraction of the tangent, broken off after 13, any handbook
  */
-function fillShortLayer(nodes: NodeSet, medium: Medium, depth: number, k2: number): void {
+function fillShortLayer(nodes: NodeSet, medium: Medium, depth: number, { k2 }: Tone): void {
   const { ownRe, ownIm, transferRe, transferIm } = LAYER
   const { sin2, count } = nodes
   const half = depth / 2
@@ -77,7 +77,7 @@ function fillShortLayer(nodes: NodeSet, medium: Medium, depth: number, k2: numbe
  * A layer of any depth: Z (1 + q) / (1 - q) and 2 Z e / (1 - q) with e = exp(-j kz d), q = e^2, Z = Zc kp / kz.
  * Written with the decaying exponential, so a thick absorbing layer cannot overflow.
  */
-function fillLongLayer(nodes: NodeSet, medium: Medium, depth: number, k2: number): void {
+function fillLongLayer(nodes: NodeSet, medium: Medium, depth: number, { k2 }: Tone): void {
   const { k2Re, k2Im, zkRe, zkIm } = medium
   const { ownRe, ownIm, transferRe, transferIm } = LAYER
   const { sin2, count } = nodes

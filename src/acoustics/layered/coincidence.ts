@@ -2,6 +2,7 @@ import { AIR_IMPEDANCE, SOUND_SPEED } from '#acoustics/layered/air.ts'
 import { dampedBending } from '#acoustics/layered/damping.ts'
 import type { LeafModel } from '#acoustics/layered/leaf.ts'
 import { lossAt, type SheetModel } from '#acoustics/layered/sheet.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 
 /** Beyond this share of grazing incidence a coincidence angle is no longer told apart from grazing. */
 const STEEPEST_SINE = 0.995
@@ -31,9 +32,9 @@ function freeWavenumber2(sheet: SheetModel, stiffness: number, omega: number): n
 }
 
 /** Squared wavenumber at which a leaf of several sheets coincides as a whole, 1/m2. */
-function wholeWavenumber2(leaf: LeafModel, hz: number, stiffness: number): number {
-  const tied = leaf.damped.length > 0 ? dampedBending(leaf.damped, hz, stiffness).re : 0
-  return 2 * Math.PI * hz * Math.sqrt(leaf.mass / (leaf.bending * stiffness + tied))
+function wholeWavenumber2(leaf: LeafModel, tone: Tone): number {
+  const tied = leaf.damped.length > 0 ? dampedBending(leaf.damped, tone).re : 0
+  return tone.omega * Math.sqrt(leaf.mass / (leaf.bending * tone.stiffness + tied))
 }
 
 /** Puts an angle in its place among those found, which stay in rising order. */
@@ -59,17 +60,16 @@ function addWavenumber(x: number, loss: number, leaf: LeafModel, omega: number):
 }
 
 /** Each kind of sheet may coincide by itself, and a leaf of several as a whole. */
-function addLeaf(leaf: LeafModel, hz: number, stiffness: number): void {
+function addLeaf(leaf: LeafModel, tone: Tone): void {
+  const { hz, omega, stiffness } = tone
   // Shear only raises a sheet's critical frequency, so below the thin-plate value nothing coincides.
   if (hz * Math.sqrt(stiffness) < leaf.lowestCriticalHz) return
-  const omega = 2 * Math.PI * hz
   const { sheets } = leaf
   let loss = Number.POSITIVE_INFINITY
   for (let i = 0; i < sheets.length; i++) loss = Math.min(loss, lossAt(sheets[i]!, hz))
   for (let i = 0; i < sheets.length; i++)
     addWavenumber(freeWavenumber2(sheets[i]!, stiffness, omega), loss, leaf, omega)
-  if (sheets.length > 1 || leaf.damped.length > 0)
-    addWavenumber(wholeWavenumber2(leaf, hz, stiffness), loss, leaf, omega)
+  if (sheets.length > 1 || leaf.damped.length > 0) addWavenumber(wholeWavenumber2(leaf, tone), loss, leaf, omega)
 }
 
 /** Near-equal angles merged into the sharper. */
@@ -89,9 +89,9 @@ function mergeAlike(): void {
 }
 
 /** Distinct coincidence angles of all leaves in rising order; valid until the next call. */
-export function coincidencesOf(leaves: readonly LeafModel[], hz: number, stiffness: number): Coincidences {
+export function coincidencesOf(leaves: readonly LeafModel[], tone: Tone): Coincidences {
   FOUND.count = 0
-  for (let i = 0; i < leaves.length; i++) addLeaf(leaves[i]!, hz, stiffness)
+  for (let i = 0; i < leaves.length; i++) addLeaf(leaves[i]!, tone)
   if (FOUND.count > 1) mergeAlike()
   return FOUND
 }

@@ -1,6 +1,7 @@
 import links from '#acoustics/data/links.json' with { type: 'json' }
 import { bendingAt, type LeafModel } from '#acoustics/layered/leaf.ts'
 import { lineImpedance } from '#acoustics/layered/lineImpedance.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 
 /** Solid material that ties the two leaves of a cavity, SI units. */
 export type ConnectionModel = LineConnection | PointConnection
@@ -41,34 +42,20 @@ const END = new Float64Array(2)
 const POINT_IMPEDANCE = 8
 
 /** Adds 1 / z of one end of a line to out[0], out[1]. */
-function addEnd(
-  leaf: LeafModel,
-  span: number,
-  spacing: number,
-  hz: number,
-  stiffness: number,
-  out: Float64Array,
-): void {
-  lineImpedance(leaf.mass, bendingAt(leaf, hz, stiffness), span, spacing, hz, END)
+function addEnd(leaf: LeafModel, span: number, spacing: number, tone: Tone, out: Float64Array): void {
+  lineImpedance(leaf, span, spacing, tone, END)
   const norm = END[0]! * END[0]! + END[1]! * END[1]!
   out[0]! += END[0]! / norm
   out[1]! -= END[1]! / norm
 }
 
-function lineSpring(
-  line: LineConnection,
-  far: LeafModel,
-  room: LeafModel,
-  hz: number,
-  stiffness: number,
-  out: Float64Array,
-): void {
+function lineSpring(line: LineConnection, far: LeafModel, room: LeafModel, tone: Tone, out: Float64Array): void {
   // j w C b / (1 + 0.1 j) = w C b (0.1 + j) / 1.01
-  const give = (2 * Math.PI * hz * line.compliance * line.spacing) / (1 + LINE_LOSS * LINE_LOSS)
+  const give = (tone.omega * line.compliance * line.spacing) / (1 + LINE_LOSS * LINE_LOSS)
   out[0] = give * LINE_LOSS
   out[1] = give
-  addEnd(far, line.spanFar, line.spacing, hz, stiffness, out)
-  addEnd(room, line.spanRoom, line.spacing, hz, stiffness, out)
+  addEnd(far, line.spanFar, line.spacing, tone, out)
+  addEnd(room, line.spanRoom, line.spacing, tone, out)
   invert(out)
 }
 
@@ -80,19 +67,12 @@ function invert(out: Float64Array): void {
   out[1] = -im / norm
 }
 
-function pointSpring(
-  point: PointConnection,
-  far: LeafModel,
-  room: LeafModel,
-  hz: number,
-  stiffness: number,
-  out: Float64Array,
-): void {
+function pointSpring(point: PointConnection, far: LeafModel, room: LeafModel, tone: Tone, out: Float64Array): void {
   const { loss } = point
-  const give = (2 * Math.PI * hz) / (point.stiffness * (1 + loss * loss))
+  const give = tone.omega / (point.stiffness * (1 + loss * loss))
   const plates =
-    1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(far, hz, stiffness) * far.mass)) +
-    1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(room, hz, stiffness) * room.mass))
+    1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(far, tone) * far.mass)) +
+    1 / (POINT_IMPEDANCE * Math.sqrt(bendingAt(room, tone) * room.mass))
   out[0] = (give * loss + plates) * point.area
   out[1] = give * point.area
   invert(out)
@@ -100,8 +80,6 @@ function pointSpring(
 
 /**
  * Pressure per difference of velocity between the two leaves, Pa s/m, into out[0] (re) and out[1] (im).
- * @param hz  Hz
- * @param stiffness  factor on the boards' Young's modulus
  * @source line: Davy's line bridge with finite compliance as in Vigran, Building Acoustics (2008), p. 295 (seen), static
  *   term own; point: spring between two plate point impedances, own arrangement
  */
@@ -109,10 +87,9 @@ export function connectionSpring(
   connection: ConnectionModel,
   far: LeafModel,
   room: LeafModel,
-  hz: number,
-  stiffness: number,
+  tone: Tone,
   out: Float64Array,
 ): void {
-  if (connection.kind === 'line') lineSpring(connection, far, room, hz, stiffness, out)
-  else pointSpring(connection, far, room, hz, stiffness, out)
+  if (connection.kind === 'line') lineSpring(connection, far, room, tone, out)
+  else pointSpring(connection, far, room, tone, out)
 }

@@ -1,5 +1,6 @@
 import materials from '#acoustics/data/materials.json' with { type: 'json' }
 import type { SheetModel } from '#acoustics/layered/sheet.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import type { Workspace } from '#acoustics/layered/workspace.ts'
 
 /** A joint filled with viscoelastic compound, SI units. */
@@ -47,11 +48,10 @@ export function modelDampedJoints(sheets: readonly SheetModel[], joints: readonl
  * g = G*(f) / (hv kb^2) (1/K1 + 1/K2), kb the free bending wavenumber of the pair. N m, complex.
  * @source Ross, Kerwin and Ungar (1959), memory; shear modulus in data/materials.json, never matched against print
  */
-function jointBending(joint: DampedJoint, hz: number, stiffness: number): Complex {
+function jointBending(joint: DampedJoint, { hz, omega, stiffness }: Tone): Complex {
   const { shearPaAt1kHz, shearExponent, lossFactor, thicknessMm } = materials.damping
   const k1 = joint.extensionA * stiffness
   const k2 = joint.extensionB * stiffness
-  const omega = 2 * Math.PI * hz
   const kb2 = omega * Math.sqrt(joint.mass / (joint.bending * stiffness))
   const shear = shearPaAt1kHz * (hz / 1000) ** shearExponent
   const gRe = (shear * (1 / k1 + 1 / k2)) / ((thicknessMm / 1000) * kb2)
@@ -67,11 +67,11 @@ function jointBending(joint: DampedJoint, hz: number, stiffness: number): Comple
 }
 
 /** Sum over the joints of a leaf, N m. */
-export function dampedBending(joints: readonly DampedJoint[], hz: number, stiffness: number): Complex {
+export function dampedBending(joints: readonly DampedJoint[], tone: Tone): Complex {
   let re = 0
   let im = 0
   for (const joint of joints) {
-    const added = jointBending(joint, hz, stiffness)
+    const added = jointBending(joint, tone)
     re += added.re
     im += added.im
   }
@@ -79,16 +79,9 @@ export function dampedBending(joints: readonly DampedJoint[], hz: number, stiffn
 }
 
 /** Adds the joints' share B* kt^4 / (j w) to the leaf impedance at every node. */
-export function addDampedBending(
-  ws: Workspace,
-  base: number,
-  joints: readonly DampedJoint[],
-  hz: number,
-  stiffness: number,
-  k2: number,
-): void {
-  const { re, im } = dampedBending(joints, hz, stiffness)
-  const omega = 2 * Math.PI * hz
+export function addDampedBending(ws: Workspace, base: number, joints: readonly DampedJoint[], tone: Tone): void {
+  const { re, im } = dampedBending(joints, tone)
+  const { omega, k2 } = tone
   for (let n = 0; n < ws.nodes.count; n++) {
     const kt4 = (k2 * ws.nodes.sin2[n]!) ** 2
     ws.leafRe[base + n]! += (im * kt4) / omega

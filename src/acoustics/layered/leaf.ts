@@ -3,6 +3,7 @@ import { isMasonryLeaf } from '#acoustics/layered/leafKind.ts'
 import type { RibModel } from '#acoustics/layered/rib.ts'
 import { countAlike, lossAt, modelSheet, type SheetModel, thinPlateCriticalHz } from '#acoustics/layered/sheet.ts'
 import type { Leaf } from '#acoustics/layered/system.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import { MAX_NODES, type Workspace } from '#acoustics/layered/workspace.ts'
 
 /** A leaf ready for the solver. */
@@ -38,18 +39,18 @@ export function modelLeaf(leaf: Leaf, rib: RibModel | null): LeafModel {
   }
 }
 
-/** Bending stiffness that fasteners feel at a frequency, N m, real part; `stiffness` scales Young's modulus. */
-export function bendingAt(leaf: LeafModel, hz: number, stiffness: number): number {
-  const free = leaf.bending * stiffness
-  return leaf.damped.length === 0 ? free : free + dampedBending(leaf.damped, hz, stiffness).re
+/** Bending stiffness that fasteners feel at a frequency, N m, real part. */
+export function bendingAt(leaf: LeafModel, tone: Tone): number {
+  const free = leaf.bending * tone.stiffness
+  return leaf.damped.length === 0 ? free : free + dampedBending(leaf.damped, tone).re
 }
 
 /** Adds one kind of sheet: Zl = j w m + (S kt^2 / j w) A / (A + S), A = D kt^2 - I w^2, D and S complex. */
-function addSheet(ws: Workspace, base: number, sheet: SheetModel, hz: number, stiffness: number, k2: number): void {
+function addSheet(ws: Workspace, base: number, sheet: SheetModel, tone: Tone): void {
   const { sin2, count } = ws.nodes
   const { leafRe, leafIm } = ws
-  const omega = 2 * Math.PI * hz
-  const loss = lossAt(sheet, hz)
+  const { omega, stiffness, k2 } = tone
+  const loss = lossAt(sheet, tone.hz)
   const dRe = sheet.bending * stiffness
   const dIm = dRe * loss
   const sRe = sheet.shear * stiffness
@@ -73,20 +74,12 @@ function addSheet(ws: Workspace, base: number, sheet: SheetModel, hz: number, st
 
 /**
  * Impedance of leaf `index` without its ribs at every node, Pa s/m, into ws.leafRe/leafIm.
- * @param stiffness  factor on Young's modulus; 1 = nominal
  * @source Mindlin plate under a travelling pressure, own algebra, theory memory
  */
-export function fillLeafImpedance(
-  ws: Workspace,
-  index: number,
-  leaf: LeafModel,
-  hz: number,
-  stiffness: number,
-  k2: number,
-): void {
+export function fillLeafImpedance(ws: Workspace, index: number, leaf: LeafModel, tone: Tone): void {
   const base = index * MAX_NODES
   ws.leafRe.fill(0, base, base + ws.nodes.count)
   ws.leafIm.fill(0, base, base + ws.nodes.count)
-  for (const sheet of leaf.sheets) addSheet(ws, base, sheet, hz, stiffness, k2)
-  if (leaf.damped.length > 0) addDampedBending(ws, base, leaf.damped, hz, stiffness, k2)
+  for (const sheet of leaf.sheets) addSheet(ws, base, sheet, tone)
+  if (leaf.damped.length > 0) addDampedBending(ws, base, leaf.damped, tone)
 }

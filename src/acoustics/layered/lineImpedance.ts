@@ -1,4 +1,6 @@
 import links from '#acoustics/data/links.json' with { type: 'json' }
+import { bendingAt, type LeafModel } from '#acoustics/layered/leaf.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 
 /** Copied once: reading them through the module in the inner loops is measurable. */
 const STATIC_FACTOR = links.lineStiffnessFactor.value
@@ -7,22 +9,14 @@ const LOSS = links.lineLoss.value
 /**
  * Impedance of a leaf along lines of fasteners, per area: static stiffness between the lines plus the line input
  * impedance of a wide plate, 2 m cB (1 + j) / b. Written into out[0] (re) and out[1] (im), Pa s/m.
- * @param mass  of the leaf, kg/m2
- * @param bending  of the leaf, N m
  * @param span  m to the next line that holds this leaf still, 0 when none does (masonry, plates)
  * @param spacing  m, of the lines this force acts along
  * @source Cremer and Heckl, Structure-Borne Sound (line impedance), memory; static term fitted, data/links.json
  */
-export function lineImpedance(
-  mass: number,
-  bending: number,
-  span: number,
-  spacing: number,
-  hz: number,
-  out: Float64Array,
-): void {
-  const omega = 2 * Math.PI * hz
-  const wide = (2 * mass * Math.sqrt(omega * Math.sqrt(bending / mass))) / spacing
+export function lineImpedance(leaf: LeafModel, span: number, spacing: number, tone: Tone, out: Float64Array): void {
+  const { omega } = tone
+  const bending = bendingAt(leaf, tone)
+  const wide = (2 * leaf.mass * Math.sqrt(omega * Math.sqrt(bending / leaf.mass))) / spacing
   const span2 = span * span
   const held = span > 0 ? (STATIC_FACTOR * bending) / (span2 * span2 * omega) : 0
   // held (1 + 0.1 j) / j = held (0.1 - j)

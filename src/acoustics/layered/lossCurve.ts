@@ -1,9 +1,11 @@
 import { type BandCurve, EXACT_CENTRES_HZ } from '#acoustics/bands.ts'
 import { lossOfFraction } from '#acoustics/curve.ts'
 import { compileSystem } from '#acoustics/layered/compile.ts'
-import { type Run, transmittedAt } from '#acoustics/layered/integrate.ts'
+import { transmittedAt } from '#acoustics/layered/integrate.ts'
 import { type MethodOptions, QUALITY, type Quality } from '#acoustics/layered/method.ts'
+import type { Run } from '#acoustics/layered/run.ts'
 import type { LayeredSystem } from '#acoustics/layered/system.ts'
+import { newTone } from '#acoustics/layered/tone.ts'
 import { workspaceFor } from '#acoustics/layered/workspace.ts'
 import type { SquareMetres } from '#units/quantity.ts'
 
@@ -15,6 +17,7 @@ function startRun(system: LayeredSystem, areaM2: SquareMetres, method: MethodOpt
     model,
     method,
     area: areaM2,
+    tone: newTone(),
     ws: workspaceFor(model.leaves.length),
     springs: { re: cavities(), im: cavities() },
     noSprings: { re: cavities(), im: cavities() },

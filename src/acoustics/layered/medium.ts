@@ -1,5 +1,6 @@
 import table from '#acoustics/data/cavity.json' with { type: 'json' }
-import { AIR_BULK_MODULUS, AIR_DENSITY, AIR_IMPEDANCE, SOUND_SPEED } from '#acoustics/layered/air.ts'
+import { AIR_BULK_MODULUS, AIR_DENSITY, AIR_IMPEDANCE } from '#acoustics/layered/air.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 
 /** What one medium is at one frequency: squared wavenumber (1/m2) and impedance times wavenumber (Pa s/m2). */
 export interface Medium {
@@ -10,8 +11,7 @@ export interface Medium {
 }
 
 /** Lossy air into `out`: the impedance stays real, the wavenumber becomes k (1 - j l / 2). */
-export function setAir(out: Medium, hz: number, loss: number): void {
-  const k = (2 * Math.PI * hz) / SOUND_SPEED
+export function setAir(out: Medium, { k }: Tone, loss: number): void {
   const half = loss / 2
   out.k2Re = k * k * (1 - half * half)
   out.k2Im = -2 * k * k * half
@@ -53,10 +53,9 @@ function setWool(hz: number): void {
  * kp^2 = w^2 rho / (K0 (1 + j l)).
  * @source adiabatic modulus our own choice
  */
-export function setFill(out: Medium, hz: number, loss: number): void {
+export function setFill(out: Medium, { hz, omega }: Tone, loss: number): void {
   if (WOOL.hz !== hz) setWool(hz)
   const { densityRe, densityIm } = WOOL
-  const omega = 2 * Math.PI * hz
   const scale = (omega * omega) / (AIR_BULK_MODULUS * (1 + loss * loss))
   out.k2Re = scale * (densityRe + loss * densityIm)
   out.k2Im = scale * (densityIm - loss * densityRe)

@@ -1,6 +1,7 @@
 import { type Coincidences, coincidencesOf } from '#acoustics/layered/coincidence.ts'
 import { type GaussRule, gaussRule } from '#acoustics/layered/gauss.ts'
 import type { LeafModel } from '#acoustics/layered/leaf.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import { MAX_NODES, type NodeSet } from '#acoustics/layered/workspace.ts'
 
 function pushNode(nodes: NodeSet, angle: number, weight: number): void {
@@ -64,14 +65,8 @@ function fillGradedNodes(nodes: NodeSet, found: Coincidences, rule: GaussRule): 
  * miss by up to 2 dB on boards and 11 dB on concrete; these stay within 0.35 dB at 8 nodes a side.
  * @source own construction
  */
-export function fillNodes(
-  nodes: NodeSet,
-  leaves: readonly LeafModel[],
-  hz: number,
-  stiffness: number,
-  perSide: number,
-): void {
-  const found = coincidencesOf(leaves, hz, stiffness)
+export function fillNodes(nodes: NodeSet, leaves: readonly LeafModel[], tone: Tone, perSide: number): void {
+  const found = coincidencesOf(leaves, tone)
   if (found.count === 0 && nodes.plain && nodes.count === 2 * perSide) return
   nodes.count = 0
   if (found.count === 0) fillPlainNodes(nodes, ruleOf(2 * perSide))

@@ -1,6 +1,7 @@
 import { AIR_IMPEDANCE } from '#acoustics/layered/air.ts'
 import type { ConnectionModel } from '#acoustics/layered/connection.ts'
-import type { Run } from '#acoustics/layered/integrate.ts'
+import type { Run } from '#acoustics/layered/run.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import { MAX_NODES, type Squares, type Workspace } from '#acoustics/layered/workspace.ts'
 
 /** Fraction of the sound that passes by air and springs together: the same in both directions. */
@@ -39,7 +40,7 @@ function radiate(
   { nodes, fromFar, fromRoom }: Workspace,
   cavity: number,
   connection: ConnectionModel,
-  k: number,
+  { k }: Tone,
 ): void {
   const toRoom = fromRoom.difference2
   const toFar = fromFar.difference2
@@ -63,15 +64,15 @@ function radiate(
 }
 
 /** Fraction all connections pass towards the room, or the mean of both directions. */
-export function structureFraction(run: Run, k: number): number {
-  const { ws, model, spring2, drivenFromFar, drivenFromRoom, bothWays } = run
+export function structureFraction(run: Run): number {
+  const { ws, model, tone, spring2, drivenFromFar, drivenFromRoom, bothWays } = run
   let sum = 0
   for (let cavity = 0; cavity < model.connections.length; cavity++) {
     const list = model.connections[cavity]!
     for (let j = 0; j < list.length; j++) {
       const connection = list[j]!
       const extent = connection.kind === 'line' ? connection.spacing : connection.area
-      radiate(ws, cavity, connection, k)
+      radiate(ws, cavity, connection, tone)
       const there = drivenFromFar[cavity]! * RADIATED.towardsRoom
       const power = bothWays ? (there + drivenFromRoom[cavity]! * RADIATED.towardsFar) / 2 : there
       sum += connection.share * spring2[cavity]![j]! * extent * power

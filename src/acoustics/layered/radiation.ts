@@ -1,4 +1,4 @@
-import { SOUND_SPEED } from '#acoustics/layered/air.ts'
+import type { Tone } from '#acoustics/layered/tone.ts'
 import type { Workspace } from '#acoustics/layered/workspace.ts'
 
 /** Below this k sqrt(S) / 2 the closed form breaks down and the panel radiates like a small piston. */
@@ -10,10 +10,9 @@ const SMALLEST_PANEL = 0.054
  * @source Davy, J. Acoust. Soc. Am. 126 (2009) 1871-1877, formula memory; agrees with direct integration of a windowed
  *   plane wave within about 0.6 dB
  */
-export function fillRadiation(ws: Workspace, hz: number, area: number): void {
-  const k = (2 * Math.PI * hz) / SOUND_SPEED
+export function fillRadiation(ws: Workspace, { k, k2 }: Tone, area: number): void {
   const halfSide = (k * Math.sqrt(area)) / 2
-  const q = (2 * Math.PI) / (k * k * area)
+  const q = (2 * Math.PI) / (k2 * area)
   const { sigma } = ws
   const { cos, count } = ws.nodes
   if (halfSide <= SMALLEST_PANEL) {

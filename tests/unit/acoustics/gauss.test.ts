@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { gaussRule } from '#acoustics/layered/gauss.ts'
 import { modelLeaf } from '#acoustics/layered/leaf.ts'
 import { fillNodes } from '#acoustics/layered/nodes.ts'
+import { newTone, setTone } from '#acoustics/layered/tone.ts'
 import { workspaceFor } from '#acoustics/layered/workspace.ts'
 import { leafOf } from '../../support/acoustics.ts'
 
@@ -19,9 +20,11 @@ describe('gaussRule', () => {
 describe('fillNodes', () => {
   it('covers all angles of incidence, with a coincidence or without', () => {
     const { nodes } = workspaceFor(2)
+    const tone = newTone()
     const leaves = [leafOf('gypsum-type-x', 15.9), leafOf('glass', 6)].map((leaf) => modelLeaf(leaf, null))
     for (const hz of [100, 2500, 5000]) {
-      fillNodes(nodes, leaves, hz, 1, 8)
+      setTone(tone, hz, 1)
+      fillNodes(nodes, leaves, tone, 8)
       const sum = (f: (n: number) => number) =>
         Array.from({ length: nodes.count }, (_, n) => f(n)).reduce((a, b) => a + b)
       // Integral of 2 sin cos over a quarter turn is 1; graded nodes are exact to 1e-4 for so plain a function.
