@@ -1,6 +1,6 @@
 import type { Assembly, ExistingConstruction, Source, SurfaceKind } from '#assemblies/assembly.ts'
 import type { Layer } from '#assemblies/layer.ts'
-import { OWN_SOURCE, type OwnAssemblyProblem, ownAssemblyProblems } from '#assemblies/ownAssembly.ts'
+import { copyOfAssembly, OWN_SOURCE, type OwnAssemblyProblem, ownAssemblyProblems } from '#assemblies/ownAssembly.ts'
 
 /** A layer in the making: its numbers may still be impossible. */
 export interface DraftLayer {
@@ -70,13 +70,18 @@ function usualFixing(surface: SurfaceKind, structure: ExistingConstruction['stru
   return structure === 'masonry' || structure === 'slab' ? 'masonry' : 'frame-or-lining'
 }
 
-/** An assembly opened for changing; `copiedFrom`: it is a copy of that one and saved as a new one. */
-export function draftOf(assembly: Assembly, copiedFrom: string | null): AssemblyDraft {
+/** A copy of an assembly under a name of its own, saved as a new one. */
+export function copyDraft(assembly: Assembly, name: string): AssemblyDraft {
+  return { ...draftOf(copyOfAssembly(assembly, assembly.id, name)), replaces: null, copiedFrom: assembly.name }
+}
+
+/** An own assembly opened for changing. */
+export function draftOf(assembly: Assembly): AssemblyDraft {
   const { id, layers, layerSources, source: _, cautions, ...rest } = assembly
   return {
     ...rest,
-    replaces: copiedFrom === null ? id : null,
-    copiedFrom,
+    replaces: id,
+    copiedFrom: null,
     cautionLines: cautions.join('\n'),
     layers: layers.map((layer, i) => ({ key: `layer-${i + 1}`, layer, source: layerSources?.[i] ?? null })),
     nextKey: layers.length + 1,

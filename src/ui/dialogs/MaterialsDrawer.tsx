@@ -2,7 +2,7 @@ import { useState } from 'react'
 import type { Assembly, ExistingConstruction } from '#assemblies/assembly.ts'
 import { isOwn } from '#assemblies/ownAssembly.ts'
 import { copyTitle } from '#state/commands/assemblies.ts'
-import { draftOf } from '#state/draft.ts'
+import { copyDraft } from '#state/draft.ts'
 import { Drawer } from '#ui/dialogs/Drawer.tsx'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { wantDraft } from '#ui/panels/bench/editor/useBuilding.ts'
@@ -103,7 +103,7 @@ function useDuplicate(): (assembly: Assembly) => void {
     if (!fits && surfaceId !== undefined) session.view.setState({ surfaceIds: [surfaceId], cornerId: null })
     session.view.setState({ showsSheet: false })
     const name = copyTitle(session.document.store.getState().project, assembly)
-    wantDraft(session, { ...draftOf(assembly, assembly.name), name })
+    wantDraft(session, copyDraft(assembly, name))
     shell.state.setState({ drawer: null })
   }
 }

@@ -80,7 +80,7 @@ describe('an own assembly', () => {
           if (ownAssemblyProblems(assembly).length > 0) return
           built += 1
           const catalogue = projectCatalogue(project)
-          const candidate = draftCandidate(surface, draftOf(assembly, null), isLiningOff, catalogue)
+          const candidate = draftCandidate(surface, draftOf(assembly), isLiningOff, catalogue)
           const { rating, depthFromFaceMm, layers: all } = candidate.described
           if (rating) expect([...rating.prediction.lossDb, rating.stc].every(Number.isFinite)).toBe(true)
           const x = scaleLinear()

@@ -6,6 +6,7 @@ import {
   assemblyOf,
   type Building,
   changeDraft,
+  copyDraft,
   deleteLayer,
   draftOf,
   draftProblems,
@@ -70,7 +71,7 @@ describe('an assembly in the making', () => {
   it('is the assembly it was opened from until something changes', () => {
     for (const assembly of [anOwnAssembly(), ...CATALOGUE.assemblies.values()]) {
       const { layers, layerSources, cautions, costBand, fixedTo } = assembly
-      const same = assemblyOf(draftOf(assembly, null), assembly.id)
+      const same = assemblyOf(draftOf(assembly), assembly.id)
       expect(same).toMatchObject({ layers, cautions, costBand, fixedTo, needsBareFrame: assembly.needsBareFrame })
       if (layerSources) expect(same.layerSources).toEqual(layerSources)
     }
@@ -79,11 +80,20 @@ describe('an assembly in the making', () => {
   it('says of every number whose it is: taken over until it is typed', () => {
     const W07 = CATALOGUE.assemblies.get('W07')
     if (!W07) throw new Error('no W07')
-    const copy = startBuilding(draftOf(W07, W07.name))
+    const copy = startBuilding(copyDraft(W07, 'Copy'))
     const typed = setLayer(copy, 'layer-2', { ...BOARD, thicknessMm: 10 })
     const { layerSources } = assemblyOf(typed.draft, 'own-1')
     expect(layerSources?.[0]).toEqual(W07.layerSources?.[0])
     expect(layerSources?.[1]).toEqual({ text: 'Typed by the user of this project.', status: 'derived' })
+  })
+
+  it('begins as a copy without what the original says of its own weight', () => {
+    const C06 = CATALOGUE.assemblies.get('C06')
+    if (!C06) throw new Error('no C06')
+    const copy = copyDraft(C06, 'Copy of it')
+    expect(copy).toMatchObject({ name: 'Copy of it', replaces: null, copiedFrom: C06.name })
+    expect(copy.cautionLines).not.toContain('weigh about 38')
+    expect(copy.cautionLines).toContain('letter from an engineer')
   })
 
   it('asks for a bare frame wherever channel, clips or studs in the bays come first, whatever is ticked', () => {
@@ -107,7 +117,7 @@ describe('an assembly in the making', () => {
 
   it('knows whether anything would be lost', () => {
     const own = anOwnAssembly({ needsBareFrame: false })
-    const opened = startBuilding(draftOf(own, null))
+    const opened = startBuilding(draftOf(own))
     expect(isKept(opened, [own])).toBe(true)
     const changed = changeDraft(opened, { ...opened.draft, costBand: 5 })
     expect(isKept(changed, [own])).toBe(false)
@@ -126,7 +136,7 @@ describe('an assembly in the making', () => {
   })
 
   it('is a new one in another project, whose own assemblies it must not replace', () => {
-    const opened = asNew(startBuilding(draftOf(anOwnAssembly(), null)))
+    const opened = asNew(startBuilding(draftOf(anOwnAssembly())))
     expect(opened.draft.replaces).toBeNull()
     expect(opened.good).toBe(opened.draft)
   })

@@ -68,7 +68,7 @@ function OwnRow({ assembly, bench }: { readonly assembly: Assembly; readonly ben
       </td>
       <td data-label="Used by">{usesWords(surfaces, schemes)}</td>
       <td className="own-verbs">
-        <button type="button" onClick={() => wantDraft(session, draftOf(assembly, null))}>
+        <button type="button" onClick={() => wantDraft(session, draftOf(assembly))}>
           Edit<span className="visually-hidden"> {assembly.name}</span>
         </button>
         <button type="button" onClick={() => bench.run(duplicateAssembly(assembly))}>

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react'
 import { copyTitle, freeTitle } from '#state/commands/assemblies.ts'
-import { draftOf, emptyDraft } from '#state/draft.ts'
+import { copyDraft, emptyDraft } from '#state/draft.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { openFile } from '#ui/openFile.ts'
 import { surfaceWords } from '#ui/panels/bench/editor/editorWords.ts'
@@ -81,7 +81,7 @@ function CopyField({ bench }: { readonly bench: BenchState }) {
         className="boxed"
         onClick={() => {
           const name = copyTitle(session.document.store.getState().project, chosen)
-          wantDraft(session, { ...draftOf(chosen, chosen.name), name })
+          wantDraft(session, copyDraft(chosen, name))
         }}
       >
         Duplicate and edit

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { isOwn } from '#assemblies/ownAssembly.ts'
 import { copyTitle } from '#state/commands/assemblies.ts'
-import { draftOf } from '#state/draft.ts'
+import { copyDraft } from '#state/draft.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { wantDraft } from '#ui/panels/bench/editor/useBuilding.ts'
 import { AssemblyInside, ExistingInside } from '#ui/panels/bench/inspect/Inside.tsx'
@@ -40,7 +40,7 @@ export function InsideView({ bench }: { readonly bench: BenchState }) {
             type="button"
             onClick={() => {
               const name = copyTitle(session.document.store.getState().project, assembly)
-              wantDraft(session, { ...draftOf(assembly, assembly.name), name })
+              wantDraft(session, copyDraft(assembly, name))
             }}
           >
             Duplicate and edit

@@ -26,7 +26,7 @@ describe('the assembly in the making against the surface in hand', () => {
   it('rates and takes exactly what the assembly it was copied from does', () => {
     const { catalogue, surfaces } = partsOf(garage)
     const wall = surfaces[0]!
-    const copy = draftCandidate(wall, draftOf(assembly('W14'), 'x'), false, catalogue)
+    const copy = draftCandidate(wall, draftOf(assembly('W14')), false, catalogue)
     const original = describeCandidate(wall, 'W14', false, catalogue)
     expect(copy.described.rating?.stc).toBe(original.rating?.stc)
     expect(copy.described.rating?.prediction.lossDb).toEqual(original.rating?.prediction.lossDb)
@@ -37,7 +37,7 @@ describe('the assembly in the making against the surface in hand', () => {
     const { catalogue, surfaces } = partsOf(basement)
     const lined = surfaces.find(({ facts, kind }) => kind === 'wall' && facts.lining !== null)!
     const noted = (off: boolean) =>
-      draftCandidate(lined, draftOf(assembly('W03'), 'x'), off, catalogue).described.notes.map(({ code }) => code)
+      draftCandidate(lined, draftOf(assembly('W03')), off, catalogue).described.notes.map(({ code }) => code)
     expect(noted(false)).toContain('resilient-over-board')
     expect(noted(true)).not.toContain('resilient-over-board')
   })
