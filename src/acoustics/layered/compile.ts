@@ -1,5 +1,6 @@
 import { type CavityLayer, type CavityModel, cavityLoss, glazingLoss } from '#acoustics/layered/cavity.ts'
 import type { ConnectionModel } from '#acoustics/layered/connection.ts'
+import { type Detail, detailOf } from '#acoustics/layered/detail.ts'
 import { type LeafModel, modelLeaf } from '#acoustics/layered/leaf.ts'
 import { isMasonryLeaf, isPaneLeaf } from '#acoustics/layered/leafKind.ts'
 import { modelLink } from '#acoustics/layered/link.ts'
@@ -16,6 +17,7 @@ export interface SystemModel {
   readonly connections: readonly (readonly ConnectionModel[])[]
   /** The same construction from both sides: one direction tells both. */
   readonly isSymmetric: boolean
+  readonly detail: Detail
 }
 
 /** Leaves closer than this move as one. @source our own choice */
@@ -95,7 +97,7 @@ function isEven(cavity: CavityModel, connections: readonly ConnectionModel[]): b
 }
 
 /** Conservative: a mirrored pair of uneven cavities is not recognised and merely costs a second direction. */
-function isSymmetric(model: Omit<SystemModel, 'isSymmetric'>): boolean {
+function isSymmetric(model: Omit<SystemModel, 'isSymmetric' | 'detail'>): boolean {
   const connections = (i: number) => model.connections[i] ?? []
   return (
     model.cavities.every((cavity, i) => isEven(cavity, connections(i))) &&
@@ -113,5 +115,5 @@ export function compileSystem(told: LayeredSystem, method: MethodOptions): Syste
   const cavities = between.map(({ cavity, far, room }) => modelCavity(cavity, far, room))
   const connections = between.map((at, i) => modelLink({ ...at, method }, hasRowsBeside(system, i)))
   const model = { leaves, cavities, connections }
-  return { ...model, isSymmetric: isSymmetric(model) }
+  return { ...model, isSymmetric: isSymmetric(model), detail: detailOf(system) }
 }

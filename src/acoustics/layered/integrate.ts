@@ -30,7 +30,7 @@ function fillSprings(run: Run): void {
 /** Impedances, loads and windows at every angle of one tone. */
 function prepare(run: Run): void {
   const { ws, model, method, tone } = run
-  fillNodes(ws.nodes, model.leaves, tone, method.gaussNodes)
+  fillNodes(ws.nodes, model.leaves, tone, run.nodesPerSide)
   for (let i = 0; i < model.leaves.length; i++) {
     fillLeafImpedance(ws, i, model.leaves[i]!, tone)
   }

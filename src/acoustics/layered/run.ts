@@ -26,6 +26,8 @@ export interface Run {
   readonly hasConnections: boolean
   /** Sound from both sides is averaged: only where the structure carries some and the two sides differ. */
   readonly bothWays: boolean
+  /** Gauss nodes on each side of a coincidence angle. */
+  readonly nodesPerSide: number
   /** Frequency the cavity impedances at the plain nodes belong to. */
   cavitiesAtHz: number
 }
