@@ -8,7 +8,7 @@ import type { Choice } from '#analysis/scheme.ts'
 import { withVents } from '#analysis/vents.ts'
 import type { Assembly, Catalogue, SurfaceKind } from '#assemblies/assembly.ts'
 import { combineLayers } from '#assemblies/combine.ts'
-import type { BoardLayer } from '#assemblies/layer.ts'
+import { type BoardLayer, isUnknownFloat } from '#assemblies/layer.ts'
 import { layersMass, predictLayers } from '#assemblies/predict.ts'
 import { type PublishedValue, publishedFor } from '#assemblies/published/match.ts'
 import type { Decibels } from '#units/quantity.ts'
@@ -73,8 +73,8 @@ function rateSurface(
   if (input.facts.farSide === 'soil') {
     return unrated('soil', `${input.label}: there is soil behind it, so no airborne path to rate.`)
   }
-  if (hasFloatingParts(input)) {
-    const text = `${input.label}: a floating floor is built against footsteps and structure-borne sound; its airborne figure is not predicted.`
+  if (floatsOnUnknown(input)) {
+    const text = `${input.label}: nobody has said how stiff the layer is that this floor floats on, so its airborne figure is not predicted.`
     return unrated('floating-floor', text)
   }
   const predicted = predictWithVents(input, layers)
@@ -95,12 +95,10 @@ const FLANKING: Note = {
   text: 'Above about STC 65 what goes round the surface, through floor, junctions and frame, decides; the figure is of the surface alone.',
 }
 
-/** A floor that stands on a resilient layer. */
-function hasFloatingParts({ kind, choice, catalogue }: SurfaceInput): boolean {
+/** A floor on a resilient layer of unknown stiffness. */
+function floatsOnUnknown({ kind, choice, catalogue }: SurfaceInput): boolean {
   const layers = catalogue.assemblies.get(choice.assembly)?.layers ?? []
-  return (
-    kind === 'floor' && layers.some((layer) => layer.kind === 'cavity' || (layer.kind === 'filler' && layer.floats))
-  )
+  return kind === 'floor' && layers.some(isUnknownFloat)
 }
 
 /** What is in print was measured closed: it says nothing of a surface behind a vented space. */

@@ -1,5 +1,5 @@
 import type { Assembly, ExistingConstruction } from '#assemblies/assembly.ts'
-import type { BoardLayer, CavityLayer, Layer } from '#assemblies/layer.ts'
+import { type BoardLayer, type CavityLayer, isUnknownFloat, type Layer } from '#assemblies/layer.ts'
 
 /** True but doubtful, or a trap: stands beside the figure of the surface. */
 export interface CombineNote {
@@ -45,7 +45,7 @@ const TEXT: Readonly<Record<CombineNote['code'], string>> = {
   'frame-on-masonry':
     'This assembly is fixed to a frame, and there is none here: choose one made for masonry or concrete, or one that stands on its own.',
   'floating-floor':
-    'What floats is left out of the figure: a floating floor is built against footsteps and structure-borne sound, which are not predicted.',
+    'What floats is left out of the figure: nobody has said how stiff the layer is that it floats on. Footsteps and structure-borne sound, which it is built against, are not predicted.',
   'compound-alone':
     'Damping compound works between two boards, and here is only one: keep the lining, or fix a first board.',
 }
@@ -56,7 +56,7 @@ export function combineNotes(chosen: Chosen): CombineNote[] {
   const codes: CombineNote['code'][] = []
   if (assembly !== null) {
     codes.push(...fixingCodes(existing, assembly), ...cavityCodes(chosen, assembly))
-    if (assembly.layers.some((layer) => layer.kind === 'filler' && layer.floats)) codes.push('floating-floor')
+    if (assembly.layers.some(isUnknownFloat)) codes.push('floating-floor')
   }
   if (existing.structure === 'truss' && existing.surface === 'ceiling') codes.push('vented-roof')
   return codes.map((code) => ({ code, text: TEXT[code] }))

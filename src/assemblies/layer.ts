@@ -93,7 +93,8 @@ export interface CavityLayer {
 
 /**
  * Something that takes depth and weight but forms no leaf of its own, such as foam bonded to concrete, a floor
- * finish or a resilient mat. `floats` marks a layer another floor rests on: its airborne effect is not predicted.
+ * finish or a resilient mat. `floats` marks a layer another floor rests on; where its stiffness is not known, what
+ * stands on it is not predicted.
  */
 export interface FillerLayer {
   readonly kind: 'filler'
@@ -101,6 +102,15 @@ export interface FillerLayer {
   readonly thicknessMm: Millimetres
   readonly surfaceMassKgM2: KilogramsPerSquareMetre
   readonly floats?: boolean | undefined
+  /** Of a floating layer: stiffness under vibration, MN/m3, over the whole floor (EN 29052-1). */
+  readonly dynamicStiffnessMNm3?: number | undefined
+  /** Of a floating layer on separate mounts: how far apart they stand both ways; absent: it lies all over. */
+  readonly mountSpacingMm?: Millimetres | undefined
+}
+
+/** True for a layer a floor floats on whose stiffness nobody has said. */
+export function isUnknownFloat(layer: Layer): boolean {
+  return layer.kind === 'filler' && layer.floats === true && layer.dynamicStiffnessMNm3 === undefined
 }
 
 /** One layer of a build-up; build-ups list their layers in order from the far side to the room. */

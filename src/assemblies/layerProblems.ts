@@ -1,4 +1,5 @@
-import type { CavityLayer, CavityLink, Layer } from '#assemblies/layer.ts'
+import { FLOATING_STIFFNESS_MN_M3 } from '#acoustics/layered/check.ts'
+import type { CavityLayer, CavityLink, FillerLayer, Layer } from '#assemblies/layer.ts'
 import { BOARD_MATERIALS } from '#assemblies/schema.ts'
 import type { KilogramsPerSquareMetre, Millimetres } from '#units/quantity.ts'
 
@@ -65,10 +66,29 @@ function numberFaults(layer: Layer): string[] {
     case 'damping-compound':
       return layer.thicknessMm === undefined ? [] : lengthFaults('thickness', layer.thicknessMm, BOARD_MM)
     case 'filler':
-      return [...lengthFaults('thickness', layer.thicknessMm, BOARD_MM), ...massFaults(layer.surfaceMassKgM2, true)]
+      return [
+        ...lengthFaults('thickness', layer.thicknessMm, BOARD_MM),
+        ...massFaults(layer.surfaceMassKgM2, true),
+        ...floatingFaults(layer),
+      ]
     case 'cavity':
       return cavityFaults(layer)
   }
+}
+
+/** Stiffness and mounts belong to a layer a floor floats on. */
+function floatingFaults(layer: FillerLayer): string[] {
+  const { floats, dynamicStiffnessMNm3: stiffness, mountSpacingMm: spacing } = layer
+  const [softest, stiffest] = FLOATING_STIFFNESS_MN_M3
+  const faults: string[] = []
+  if (!floats && (stiffness !== undefined || spacing !== undefined)) {
+    faults.push('it gives a stiffness or mounts as if a floor floated on it, but none does')
+  }
+  if (stiffness !== undefined && !(stiffness >= softest && stiffness <= stiffest)) {
+    faults.push(`the dynamic stiffness of ${stiffness} MN/m3 must be between ${softest} and ${stiffest} MN/m3`)
+  }
+  if (spacing !== undefined) faults.push(...lengthFaults('spacing of the mounts', spacing, SPACING_MM))
+  return faults
 }
 
 function cavityFaults(layer: CavityLayer): string[] {

@@ -116,6 +116,8 @@ function layerShapes({ material, length, fillerMass }: LayerValues) {
       thicknessMm: length,
       surfaceMassKgM2: fillerMass,
       floats: z.boolean().optional(),
+      dynamicStiffnessMNm3: positive.optional(),
+      mountSpacingMm: positive.optional(),
     }),
   }
 }

@@ -1,13 +1,13 @@
-import type { Cavity, LayeredSystem, Leaf, LeafSheet, StudRow } from '#acoustics/layered/system.ts'
+import type { Cavity, LayeredSystem, Leaf, LeafSheet, Link, StudRow } from '#acoustics/layered/system.ts'
 import type { BoardLayer, CavityLayer, CavityLink, Layer } from '#assemblies/layer.ts'
 import { type LayerProblem, numberProblems } from '#assemblies/layerProblems.ts'
-import { groupLeaves, type LeafGroup, type LeafGroups } from '#assemblies/leaves.ts'
+import { type FloatingGap, groupLeaves, type LeafGroup, type LeafGroups } from '#assemblies/leaves.ts'
 import { boardMass } from '#assemblies/mass.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /**
- * Layers as the leaves and cavities that sound meets. Parts without a leaf on both sides are left out (an open frame,
- * a floating floor); `layerProblems` tells first whether a list has any, where that would be a mistake.
+ * Layers as the leaves and cavities that sound meets. Parts without a leaf on both sides are left out (an open frame),
+ * and what floats on a layer of unknown stiffness; `layerProblems` tells first whether a list has any, where that would be a mistake.
  */
 export function toLayeredSystem(layers: readonly Layer[]): Result<LayeredSystem, readonly LayerProblem[]> {
   const problems = numberProblems(layers)
@@ -16,7 +16,9 @@ export function toLayeredSystem(layers: readonly Layer[]): Result<LayeredSystem,
   if (groups.leaves.length === 0) return fail([{ layer: 0, message: 'There is no board or slab in it.' }])
   return ok({
     leaves: groups.leaves.map(leafOf),
-    cavities: groups.cavities.map((cavity, index) => cavityOf(cavity, index, groups)),
+    cavities: groups.gaps.map((gap, index) =>
+      gap.kind === 'cavity' ? cavityOf(gap, index, groups) : floatingCavity(gap),
+    ),
   })
 }
 
@@ -34,6 +36,15 @@ function sheetOf(board: BoardLayer, ridingKgM2: number): LeafSheet {
   if (ridingKgM2 === 0)
     return surfaceMassKgM2 === undefined ? { material, thicknessMm } : { material, thicknessMm, surfaceMassKgM2 }
   return { material, thicknessMm, surfaceMassKgM2: boardMass(board) + ridingKgM2 }
+}
+
+/** A mat all over is nothing but a spring; mounts stand in air. */
+function floatingCavity({ depthMm, dynamicStiffnessMNm3, mountSpacingMm }: FloatingGap): Cavity {
+  const link: Link =
+    mountSpacingMm === null
+      ? { kind: 'resilient-layer', dynamicStiffnessMNm3 }
+      : { kind: 'floor-mounts', dynamicStiffnessMNm3, spacingMm: mountSpacingMm }
+  return { depthMm, fillMm: 0, link }
 }
 
 function cavityOf(cavity: CavityLayer, index: number, groups: LeafGroups): Cavity {
@@ -54,10 +65,15 @@ function cavityOf(cavity: CavityLayer, index: number, groups: LeafGroups): Cavit
  */
 function ribsOf(cavity: CavityLayer, index: number, groups: LeafGroups): Cavity['ribs'] {
   if (isRigid(cavity.link)) return undefined
-  const far = ribRow(cavity, 'far', groups.cavities[index - 1])
-  const room = ribRow(cavity, 'room', groups.cavities[index + 1])
+  const far = ribRow(cavity, 'far', cavityAt(groups, index - 1))
+  const room = ribRow(cavity, 'room', cavityAt(groups, index + 1))
   if (far === undefined && room === undefined) return undefined
   return { ...(far === undefined ? {} : { far }), ...(room === undefined ? {} : { room }) }
+}
+
+function cavityAt({ gaps }: LeafGroups, index: number): CavityLayer | undefined {
+  const gap = gaps[index]
+  return gap?.kind === 'cavity' ? gap : undefined
 }
 
 /** @param beyond the cavity on the leaf's other side */

@@ -1,5 +1,5 @@
 import type { Assembly, SurfaceKind } from '#assemblies/assembly.ts'
-import type { CavityLayer, Layer } from '#assemblies/layer.ts'
+import { type CavityLayer, isUnknownFloat, type Layer } from '#assemblies/layer.ts'
 
 type Built = Pick<Assembly, 'surface' | 'layers'>
 
@@ -10,7 +10,7 @@ export function usualCautions({ surface, layers }: Built): readonly string[] {
   return [
     ...cavities.flatMap((cavity) => linkCautions(cavity, surface)),
     ...(cavities.some(isDecoupled) ? [NOTHING_RIGID] : []),
-    ...(floats ? [NOT_PREDICTED] : []),
+    ...(layers.some(isUnknownFloat) ? [NOT_PREDICTED] : floats ? [STIFFNESS_GIVEN] : []),
     ...(layers.some(isFoam) ? [THERMAL_BARRIER] : []),
     ...surfaceCautions(surface),
   ].filter((text, i, all) => all.indexOf(text) === i)
@@ -24,7 +24,9 @@ export function allCautions(assembly: Pick<Assembly, 'surface' | 'layers' | 'cau
 const NOTHING_RIGID =
   'Nothing rigid may join the new boards to the old structure: hold board edges 6 mm (1/4 in) off the floor, the adjoining walls and the ceiling, and fill that joint with acoustic sealant.'
 const NOT_PREDICTED =
-  'The floating part is not in the predicted airborne figure; it is built for impact and structure-borne sound.'
+  'The floating part is not in the predicted airborne figure, for nobody has said how stiff the layer under it is; it is built for impact and structure-borne sound.'
+const STIFFNESS_GIVEN =
+  'The airborne figure rests on a stiffness from memory for what the floor floats on; footsteps and structure-borne sound, which it is built for, are not in it.'
 const THERMAL_BARRIER =
   'Foam plastics inside a room need a thermal barrier: the boards must cover all of it, at the rim and round openings too.'
 const VAPOUR =

@@ -15,6 +15,15 @@ export interface CavityLayer {
 export interface CavityModel {
   readonly layers: readonly CavityLayer[]
   readonly loss: number
+  /** A resilient layer instead of air; null: air. */
+  readonly spring: SmearedSpring | null
+}
+
+/** A layer that is nothing but a spring: its own mass and the waves in its thickness are left out. */
+export interface SmearedSpring {
+  /** N/m3 */
+  readonly stiffness: number
+  readonly loss: number
 }
 
 /**
@@ -81,6 +90,15 @@ function joinNext(ws: Workspace, base: number): void {
   }
 }
 
+/** A spring passes on the whole force it takes: s' (1 + j eta) / (j w) in every place. */
+function fillSpring(ws: Workspace, base: number, spring: SmearedSpring, { omega }: Tone): void {
+  const { z11Re, z11Im, z12Re, z12Im, z22Re, z22Im } = ws
+  const to = base + ws.nodes.count
+  const im = -spring.stiffness / omega
+  for (const series of [z11Im, z12Im, z22Im]) series.fill(im, base, to)
+  for (const series of [z11Re, z12Re, z22Re]) series.fill(-im * spring.loss, base, to)
+}
+
 /**
  * Impedance matrix of cavity `index` at every node into ws.z11/z12/z22: p1 = z11 v1 - z12 v2, p2 = z12 v1 - z22 v2,
  * velocities positive towards the room.
@@ -88,7 +106,8 @@ function joinNext(ws: Workspace, base: number): void {
  */
 export function fillCavityImpedance(ws: Workspace, index: number, cavity: CavityModel, tone: Tone): void {
   const base = index * MAX_NODES
-  const { layers, loss } = cavity
+  const { layers, loss, spring } = cavity
+  if (spring !== null) fillSpring(ws, base, spring, tone)
   for (let place = 0; place < layers.length; place++) {
     const layer = layers[place]!
     if (layer.isFill) setFill(MEDIUM, tone, loss)

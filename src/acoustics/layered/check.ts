@@ -1,3 +1,4 @@
+import links from '#acoustics/data/links.json' with { type: 'json' }
 import type { Cavity, LayeredSystem, Leaf, LeafSheet, Link } from '#acoustics/layered/system.ts'
 import { isMaterialId } from '#acoustics/materials.ts'
 import { fail, ok, type Result } from '#units/result.ts'
@@ -71,9 +72,25 @@ function spacingsOf(link: Link): readonly (readonly [string, number | undefined]
         ['row', link.rowSpacingMm],
         ['hanger', link.hangerSpacingMm],
       ]
+    case 'resilient-layer':
+      return []
+    case 'floor-mounts':
+      return [['mount', link.spacingMm]]
     default:
       return [['stud', link.spacingMm]]
   }
+}
+
+/** Stiffness of what a floor floats on, MN/m3: softest and stiffest that are not a slip of the pen. */
+export const FLOATING_STIFFNESS_MN_M3 = [links.floatingFloor.softestMNm3, links.floatingFloor.stiffestMNm3] as const
+
+function stiffnessProblems(link: Link, where: string, at: number): readonly SystemProblem[] {
+  if (!('dynamicStiffnessMNm3' in link)) return []
+  const [softest, stiffest] = FLOATING_STIFFNESS_MN_M3
+  const value = link.dynamicStiffnessMNm3
+  if (value >= softest && value <= stiffest) return []
+  const message = `${where} has a dynamic stiffness of ${value} MN/m3; it must be between ${softest} and ${stiffest} MN/m3.`
+  return [{ kind: 'link', at, message }]
 }
 
 function cavityProblems(cavity: Cavity, at: number): readonly SystemProblem[] {
@@ -88,6 +105,7 @@ function cavityProblems(cavity: Cavity, at: number): readonly SystemProblem[] {
     const message = `${where} has ${fillMm} mm of fill; it must be between 0 and its depth of ${depthMm} mm.`
     problems.push({ kind: 'cavity', at, message })
   }
+  problems.push(...stiffnessProblems(cavity.link, where, at))
   for (const [name, spacing] of spacingsOf(cavity.link)) {
     if (spacing === undefined || isWithin(spacing, WIDEST_SPACING_MM)) continue
     const message = `${where} has a ${name} spacing of ${spacing} mm; it must be more than 0 and at most 10000 mm.`

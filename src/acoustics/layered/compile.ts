@@ -1,3 +1,4 @@
+import links from '#acoustics/data/links.json' with { type: 'json' }
 import { type CavityLayer, type CavityModel, cavityLoss, glazingLoss } from '#acoustics/layered/cavity.ts'
 import type { ConnectionModel } from '#acoustics/layered/connection.ts'
 import { type Detail, detailOf } from '#acoustics/layered/detail.ts'
@@ -80,8 +81,13 @@ function cavityLayers(cavity: Cavity, far: Leaf, room: Leaf): readonly CavityLay
 
 function modelCavity(cavity: Cavity, far: Leaf, room: Leaf): CavityModel {
   const depth = cavity.depthMm / 1000
+  const { link } = cavity
+  if (link.kind === 'resilient-layer') {
+    const spring = { stiffness: 1e6 * link.dynamicStiffnessMNm3, loss: links.floatingFloor.loss }
+    return { layers: [], loss: 0, spring }
+  }
   const loss = isPaneLeaf(far) && isPaneLeaf(room) ? glazingLoss(depth) : cavityLoss(depth)
-  return { layers: cavityLayers(cavity, far, room), loss }
+  return { layers: cavityLayers(cavity, far, room), loss, spring: null }
 }
 
 function isPalindrome(values: readonly string[]): boolean {

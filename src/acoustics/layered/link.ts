@@ -120,6 +120,20 @@ function points(rowMm: number, alongMm: number, stiffness: number, loss: number)
   return [spring, residualLine(rowMm / 1000)]
 }
 
+/** Pads or springs under a floor: nothing but their springs crosses. */
+function mounts(stiffnessMNm3: number, spacingMm: number): PointConnection {
+  const area = (spacingMm / 1000) ** 2
+  return {
+    kind: 'point',
+    area,
+    stiffness: 1e6 * stiffnessMNm3 * area,
+    loss: links.floatingFloor.loss,
+    isSpring: true,
+    share: FULL,
+    isMasked: true,
+  }
+}
+
 /** Two untied rows share floor and plates; panes and two masonry leaves stand free of each other. */
 function untied(at: Setting, rowsBesideIt: boolean): readonly ConnectionModel[] {
   return rowsBesideIt ? [plateLine(at, 'separate', false)] : []
@@ -149,6 +163,10 @@ export function modelLink(at: Setting, rowsBesideIt: boolean): readonly Connecti
       return points(link.rowSpacingMm, link.clipSpacingMm, links.clip.stiffnessNM, links.pointLoss.value)
     case 'spring-hanger':
       return points(link.rowSpacingMm, link.hangerSpacingMm, links.springHanger.stiffnessNM, links.springHanger.loss)
+    case 'resilient-layer':
+      return []
+    case 'floor-mounts':
+      return [mounts(link.dynamicStiffnessMNm3, link.spacingMm)]
     default:
       return unreachable(link)
   }

@@ -1,6 +1,6 @@
 import { modelLeaf } from '#acoustics/layered/leaf.ts'
 import { isMasonryLeaf, isPaneLeaf } from '#acoustics/layered/leafKind.ts'
-import { isDirectFixed, isOnJoists, isUnpublishedLink } from '#acoustics/layered/spread.ts'
+import { isDirectFixed, isFloatingLink, isOnJoists, isUnpublishedLink } from '#acoustics/layered/spread.ts'
 import type { LayeredSystem } from '#acoustics/layered/system.ts'
 
 /** True but doubtful: shown with the prediction, exported, tested. */
@@ -8,6 +8,7 @@ export interface PredictionNote {
   readonly code:
     | 'shallow-gap'
     | 'held-to-existing'
+    | 'held-to-standard'
     | 'triple-leaf'
     | 'outside-range'
     | 'no-published-measurement'
@@ -29,6 +30,7 @@ export function shallowGaps(system: LayeredSystem): readonly number[] {
     const [far, room] = [system.leaves[i]!, system.leaves[i + 1]!]
     const isLight = !isMasonryLeaf(far) && !isMasonryLeaf(room)
     const isGlazing = isPaneLeaf(far) && isPaneLeaf(room)
+    if (isFloatingLink(cavity.link)) return []
     return isLight && !isGlazing && cavity.depthMm <= SHALLOW_GAP_MM ? [i] : []
   })
 }
@@ -62,7 +64,7 @@ function rangeNotes(system: LayeredSystem): readonly PredictionNote[] {
     return [{ code: 'outside-range', text }]
   })
   const cavities = system.cavities.flatMap((cavity, i): PredictionNote[] => {
-    if (!isOutside(cavity.depthMm, CAVITY_RANGE_MM)) return []
+    if (isFloatingLink(cavity.link) || !isOutside(cavity.depthMm, CAVITY_RANGE_MM)) return []
     const text = `Cavity ${i + 1} is ${Math.round(cavity.depthMm)} mm deep; the method was tried from 10 to 400 mm.`
     return [{ code: 'outside-range', text }]
   })
@@ -75,6 +77,11 @@ function linkNotes(system: LayeredSystem): readonly PredictionNote[] {
   if (links.some(isUnpublishedLink)) {
     const text =
       'No published measurement near this build-up: clips and hangers are calculated from a remembered stiffness, so the likely range is wide.'
+    notes.push({ code: 'no-published-measurement', text })
+  }
+  if (links.some(isFloatingLink)) {
+    const text =
+      'No published measurement near this build-up: the floating floor is calculated from the stiffness given for its resilient layer, which is seldom measured in place, so the likely range is wide. Footsteps and kick drum are not in this airborne figure.'
     notes.push({ code: 'no-published-measurement', text })
   }
   const direct = system.cavities.filter((cavity) => isDirectFixed(cavity.link))

@@ -2,11 +2,12 @@ import { type Anchor, anchorOf } from '#acoustics/anchor/anchor.ts'
 import type { BandCurve } from '#acoustics/bands.ts'
 import { shiftCurve } from '#acoustics/curve.ts'
 import { joinTouchingLeaves } from '#acoustics/layered/compile.ts'
+import { guardFloatingFloor } from '#acoustics/layered/floatingFloor.ts'
 import { lossCurve } from '#acoustics/layered/lossCurve.ts'
 import { METHOD, type Quality } from '#acoustics/layered/method.ts'
+import { type Resonance, resonancesOf } from '#acoustics/layered/namedResonances.ts'
 import { notesOn, type PredictionNote } from '#acoustics/layered/notes.ts'
-import { type Resonance, resonancesOf } from '#acoustics/layered/resonance.ts'
-import { guardShallowGaps } from '#acoustics/layered/shallowGapGuard.ts'
+import { type Guarded, guardShallowGaps } from '#acoustics/layered/shallowGapGuard.ts'
 import { type Family, OUTSIDE_RANGE_DB, spreadOf } from '#acoustics/layered/spread.ts'
 import type { LayeredSystem } from '#acoustics/layered/system.ts'
 import type { Decibels, SquareMetres } from '#units/quantity.ts'
@@ -50,7 +51,7 @@ export function predictLoss(system: LayeredSystem, options: PredictOptions): Pre
   const joined = joinTouchingLeaves(system)
   const area = options.areaM2 ?? LABORATORY_AREA_M2
   const curve = (part: LayeredSystem) => lossCurve(part, area, options.quality, METHOD)
-  const guarded = guardShallowGaps(joined, curve(joined), curve)
+  const guarded = guardCurve(joined, curve)
   const spread = spreadOf(joined)
   const notes = [...guarded.notes, ...notesOn(joined)]
   const isOutside = notes.some((note) => note.code === 'outside-range')
@@ -65,4 +66,11 @@ export function predictLoss(system: LayeredSystem, options: PredictOptions): Pre
     spreadStcDb: isOutside ? Math.hypot(spread.stcDb, OUTSIDE_RANGE_DB) : spread.stcDb,
     spreadBandDb: spread.bandDb,
   }
+}
+
+/** The calculation held to what is known where it is known to say too much. */
+function guardCurve(system: LayeredSystem, curve: (part: LayeredSystem) => BandCurve): Guarded {
+  const gaps = guardShallowGaps(system, curve(system), curve)
+  const floor = guardFloatingFloor(system, gaps.lossDb, curve)
+  return { lossDb: floor.lossDb, notes: [...gaps.notes, ...floor.notes] }
 }

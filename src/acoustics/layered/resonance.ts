@@ -1,19 +1,8 @@
 import { AIR_BULK_MODULUS } from '#acoustics/layered/air.ts'
 import { modelLeaf } from '#acoustics/layered/leaf.ts'
 import { modelSheet, thinPlateCriticalHz } from '#acoustics/layered/sheet.ts'
-import type { LayeredSystem, LeafSheet } from '#acoustics/layered/system.ts'
-import { materialAt } from '#acoustics/materials.ts'
+import type { Cavity, LayeredSystem, LeafSheet } from '#acoustics/layered/system.ts'
 import type { Hertz } from '#units/quantity.ts'
-
-/** A frequency where a construction lets more through, and why. */
-export interface Resonance {
-  readonly hz: Hertz
-  readonly kind: 'mass-air-mass' | 'coincidence'
-  /** In plain words. */
-  readonly cause: string
-  /** What would move it. */
-  readonly remedy: string
-}
 
 /** Leaves on the springs of their air gaps: kg/m2 and N/m3. */
 interface SpringChain {
@@ -21,10 +10,20 @@ interface SpringChain {
   readonly springs: readonly number[]
 }
 
-function chainOf(system: LayeredSystem): SpringChain {
+/**
+ * Stiffness of what fills a gap, N/m3: its air, a resilient layer instead of it, or a floor's mounts beside it. Links
+ * are not counted.
+ */
+export function gapStiffness({ depthMm, link }: Cavity): number {
+  const air = AIR_BULK_MODULUS / (depthMm / 1000)
+  if (link.kind === 'resilient-layer') return 1e6 * link.dynamicStiffnessMNm3
+  return link.kind === 'floor-mounts' ? air + 1e6 * link.dynamicStiffnessMNm3 : air
+}
+
+function chainOf(system: LayeredSystem, added: readonly number[]): SpringChain {
   return {
     masses: system.leaves.map((leaf) => modelLeaf(leaf, null).mass),
-    springs: system.cavities.map((cavity) => AIR_BULK_MODULUS / (cavity.depthMm / 1000)),
+    springs: system.cavities.map((cavity, i) => gapStiffness(cavity) + (added[i] ?? 0)),
   }
 }
 
@@ -59,8 +58,8 @@ function modeOmega2(chain: SpringChain, mode: number): number {
   return (low + high) / 2
 }
 
-/** The gap that is squeezed hardest in a mode: where its spring energy lies. */
-function busiestGap({ masses, springs }: SpringChain, omega2: number): number {
+/** How a mode's spring energy spreads over the gaps. */
+function gapEnergies({ masses, springs }: SpringChain, omega2: number): readonly number[] {
   const shape = [1]
   let force = 0
   springs.forEach((spring, i) => {
@@ -68,20 +67,37 @@ function busiestGap({ masses, springs }: SpringChain, omega2: number): number {
     shape.push(shape[i]! - force / spring)
   })
   const energies = springs.map((spring, i) => spring * (shape[i]! - shape[i + 1]!) ** 2)
-  return energies.indexOf(Math.max(...energies))
+  const total = energies.reduce((sum, energy) => sum + energy, 0)
+  return energies.map((energy) => energy / total)
+}
+
+/** One gap for each mode, the one it squeezes hardest; no gap twice, so that each can be told by its gap. */
+function gapsOfModes(energies: readonly (readonly number[])[]): readonly number[] {
+  const pairs = energies.flatMap((shares, mode) => shares.map((share, gap) => ({ share, mode, gap })))
+  const taken = new Map<number, number>()
+  for (const { mode, gap } of pairs.toSorted((a, b) => b.share - a.share)) {
+    if (!taken.has(mode) && ![...taken.values()].includes(gap)) taken.set(mode, gap)
+  }
+  return energies.map((_, mode) => taken.get(mode) ?? 0)
+}
+
+/** A frequency at which leaves swing against each other, and the gap it is told by. */
+export interface LeafMode {
+  readonly hz: Hertz
+  readonly cavity: number
 }
 
 /**
  * Frequencies at which the leaves swing against each other on the air between them, rising.
+ * @param added  stiffness of links beside the air, by gap, N/m3; absent: the air alone
  * @source eigenvalues of masses on adiabatic air springs, own derivation; for two leaves the classic mass-air-mass
  *   formula 59.9 sqrt((m1 + m2) / (d m1 m2))
  */
-export function massAirMass(system: LayeredSystem): readonly { readonly hz: Hertz; readonly cavity: number }[] {
-  const chain = chainOf(system)
-  return chain.springs.map((_, i) => {
-    const omega2 = modeOmega2(chain, i + 1)
-    return { hz: Math.sqrt(omega2) / (2 * Math.PI), cavity: busiestGap(chain, omega2) }
-  })
+export function massAirMass(system: LayeredSystem, added: readonly number[] = []): readonly LeafMode[] {
+  const chain = chainOf(system, added)
+  const modes = chain.springs.map((_, i) => modeOmega2(chain, i + 1))
+  const gaps = gapsOfModes(modes.map((omega2) => gapEnergies(chain, omega2)))
+  return modes.map((omega2, i) => ({ hz: Math.sqrt(omega2) / (2 * Math.PI), cavity: gaps[i]! }))
 }
 
 /**
@@ -89,37 +105,4 @@ export function massAirMass(system: LayeredSystem): readonly { readonly hz: Hert
  */
 export function criticalFrequency(sheet: LeafSheet): Hertz {
   return thinPlateCriticalHz(modelSheet(sheet))
-}
-
-/** Upper edge of the 5000 Hz band: dips above it are not on the curve. */
-const HIGHEST_SHOWN_HZ = 5623
-
-function coincidences(system: LayeredSystem): readonly Resonance[] {
-  const found = new Map<string, Resonance>()
-  for (const sheet of system.leaves.flatMap((leaf) => leaf.sheets)) {
-    const hz = criticalFrequency(sheet)
-    if (hz > HIGHEST_SHOWN_HZ) continue
-    const name = `${materialAt(sheet.material, sheet.thicknessMm).name}, ${Math.round(sheet.thicknessMm * 10) / 10} mm`
-    found.set(`${name} ${Math.round(hz)}`, {
-      hz,
-      kind: 'coincidence',
-      cause: `coincidence of ${name}`,
-      remedy: 'A different thickness on the other leaf, or a damping compound between two boards.',
-    })
-  }
-  return [...found.values()]
-}
-
-/** Every dip a designer should know of, by rising frequency. */
-export function resonancesOf(system: LayeredSystem): readonly Resonance[] {
-  const gaps = massAirMass(system).map(({ hz, cavity }): Resonance => {
-    const depth = Math.round(system.cavities[cavity]?.depthMm ?? 0)
-    return {
-      hz,
-      kind: 'mass-air-mass',
-      cause: `air gap of ${depth} mm resonates between its leaves`,
-      remedy: 'A deeper gap or heavier leaves lower it.',
-    }
-  })
-  return [...gaps, ...coincidences(system)].toSorted((a, b) => a.hz - b.hz)
 }

@@ -29,6 +29,11 @@ export function isUnpublishedLink(link: Link): boolean {
   return link.kind === 'sound-clip' || link.kind === 'low-profile-clip' || link.kind === 'spring-hanger'
 }
 
+/** A floor that floats on a resilient layer or on mounts. */
+export function isFloatingLink(link: Link): boolean {
+  return link.kind === 'resilient-layer' || link.kind === 'floor-mounts'
+}
+
 /** Boards screwed straight to a stiff frame: the least certain class in print. */
 export function isDirectFixed(link: Link): boolean {
   return link.kind === 'wood-stud' || link.kind === 'load-bearing-steel-stud'
@@ -58,6 +63,7 @@ function framedFamily(cavity: Cavity): Family {
 export function familyOf(system: LayeredSystem): Family {
   const [first] = system.cavities
   if (first === undefined) return oneLeafFamily(system)
+  if (system.cavities.some((cavity) => isFloatingLink(cavity.link))) return 'floating-floor'
   if (system.cavities.some((cavity) => isUnpublishedLink(cavity.link))) return 'clips'
   if (system.leaves.length > 2) return 'triple-leaf'
   if (system.leaves.some(isMasonryLeaf)) return 'masonry-lined'

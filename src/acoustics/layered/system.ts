@@ -59,6 +59,19 @@ export type Link =
       readonly hangerSpacingMm: Millimetres
       readonly heldSide?: Side | undefined
     }
+  | {
+      /** A mat or wool board all over, which a floor floats on: the spring between the leaves instead of air. */
+      readonly kind: 'resilient-layer'
+      /** MN/m3, > 0: stiffness of a square metre under vibration. */
+      readonly dynamicStiffnessMNm3: number
+    }
+  | {
+      /** Pads or springs a floor floats on, as far apart both ways, beside the air between the leaves. */
+      readonly kind: 'floor-mounts'
+      /** MN/m3, > 0: stiffness of the mounts under vibration, per square metre of floor. */
+      readonly dynamicStiffnessMNm3: number
+      readonly spacingMm: Millimetres
+    }
 
 /** A line of studs or joists a leaf is screwed to without touching the other leaf. */
 export interface StudRow {

@@ -4,7 +4,7 @@ import { LABORATORY_AREA_M2 } from '#acoustics/layered/predict.ts'
 import { type PublishedStc, publishedStc, publishedWords } from '#analysis/published.ts'
 import type { Note, SurfaceRating } from '#analysis/results.ts'
 import { ratingOf } from '#analysis/surfaces.ts'
-import type { Layer } from '#assemblies/layer.ts'
+import { isUnknownFloat, type Layer } from '#assemblies/layer.ts'
 import { predictLayers } from '#assemblies/predict.ts'
 import { type PublishedValue, publishedFor } from '#assemblies/published/match.ts'
 import { problemText, type RateSystem } from '#cli/rate/input.ts'
@@ -90,8 +90,8 @@ const NOT_NEAR: Note = { code: 'no-published-measurement', text: 'No published m
 
 /** Parts of the input that the figure leaves out. */
 function layerNotes(layers: readonly Layer[]): readonly Note[] {
-  if (!layers.some((layer) => layer.kind === 'filler' && layer.floats)) return []
+  if (!layers.some(isUnknownFloat)) return []
   const text =
-    'What stands on the floating layer is left out of the figure: a floating floor is built against footsteps and structure-borne sound, which are not predicted.'
+    'What stands on the floating layer is left out of the figure: its "dynamicStiffnessMNm3" is not given. Footsteps and structure-borne sound, which a floating floor is built against, are not predicted.'
   return [{ code: 'floating-floor', text }]
 }

@@ -20,7 +20,7 @@ const LAYER_KEYS: Readonly<Record<Layer['kind'], readonly string[]>> = {
   board: ['material', 'thicknessMm', 'surfaceMassKgM2?'],
   'damping-compound': ['thicknessMm?'],
   cavity: ['depthMm', 'link', 'fill?', 'fillMm?', 'fillAgainst?', 'frame?', 'farFrame?'],
-  filler: ['name', 'thicknessMm', 'surfaceMassKgM2', 'floats?'],
+  filler: ['name', 'thicknessMm', 'surfaceMassKgM2', 'floats?', 'dynamicStiffnessMNm3?', 'mountSpacingMm?'],
 }
 
 const FRAME_KEYS = ['name', 'depthMm', 'massKgM2', 'members?']

@@ -1,6 +1,6 @@
 import { BANDS_HZ, bandIndex } from '#acoustics/bands.ts'
 import { SHOWN_LOSS_CAP_DB } from '#acoustics/curve.ts'
-import type { Resonance } from '#acoustics/layered/resonance.ts'
+import type { Resonance } from '#acoustics/layered/namedResonances.ts'
 import { publishedStc } from '#analysis/published.ts'
 import type { SurfaceRating } from '#analysis/results.ts'
 import type { Box } from '#drawing/model.ts'

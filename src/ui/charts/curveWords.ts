@@ -1,6 +1,6 @@
 import { BANDS_HZ, bandIndex } from '#acoustics/bands.ts'
 import { SHOWN_LOSS_CAP_DB } from '#acoustics/curve.ts'
-import type { Resonance } from '#acoustics/layered/resonance.ts'
+import type { Resonance } from '#acoustics/layered/namedResonances.ts'
 import { type ContourRule, type Rating, STC } from '#acoustics/rating.ts'
 import { publishedWords } from '#analysis/published.ts'
 import type { SurfaceRating } from '#analysis/results.ts'
@@ -10,7 +10,11 @@ import type { Decibels, Hertz } from '#units/quantity.ts'
 const TOLD_HZ = [63, 125, 250, 500, 1000, 2000, 4000]
 
 /** On the drawing there is room for two words. */
-const SHORT_CAUSE = { 'mass-air-mass': 'air gap resonates', coincidence: 'coincidence' } as const
+const SHORT_CAUSE = {
+  'mass-air-mass': 'air gap resonates',
+  'mass-spring': 'floor bounces',
+  coincidence: 'coincidence',
+} as const
 
 /** The curve in words: what a chart says to somebody who cannot see it. */
 export function curveWords(rating: SurfaceRating, name: string): string {

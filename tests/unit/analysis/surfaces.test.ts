@@ -53,13 +53,25 @@ describe('depths', () => {
 })
 
 describe('ratings', () => {
-  it('say nothing, with a note, of soil and of floating floors', () => {
+  it('say nothing, with a note, of soil and of floors that float on nobody knows what', () => {
     const soil = surface(analyse({}, {}), 'floor-1')
     expect([soil.rating, soil.notes.map((note) => note.code)]).toEqual([null, ['soil']])
     const floor = { ...room.floor, existing: 'joist-2x10-floor', farSide: 'neighbour' as const }
-    const floating = surface(analyse({ floor }, { 'floor-1': built('F05') }), 'floor-1')
-    expect(floating.rating).toBeNull()
-    expect(floating.notes.map((note) => note.code)).toContain('floating-floor')
+    const floating = surface(analyse({ floor }, { 'floor-1': built('F02') }), 'floor-1')
+    expect(floating.rating?.plusMinus95).toBeGreaterThan(10)
+    expect(floating.notes.map((note) => note.code)).toContain('no-published-measurement')
+    const unknown = { ...CATALOGUE, assemblies: new Map(CATALOGUE.assemblies) }
+    const mat = unknown.assemblies.get('F02')
+    if (!mat) throw new Error('no mat')
+    const layers = mat.layers.map((layer) =>
+      layer.kind === 'filler' ? { ...layer, dynamicStiffnessMNm3: undefined } : layer,
+    )
+    unknown.assemblies.set('F02', { ...mat, layers })
+    const scheme: Scheme = { id: 's', name: 'A', choices: { 'floor-1': built('F02') } }
+    const result = analyseScheme({ room: { ...room, floor }, scheme, catalogue: unknown, quality: 'drag' })
+    if (!result.ok) throw new Error(result.error.message)
+    const unsaid = surface(result.value, 'floor-1')
+    expect([unsaid.rating, unsaid.notes.map((note) => note.code)]).toEqual([null, ['floating-floor', 'floating-floor']])
     expect(surface(analyse({ floor }, { 'floor-1': built('F01') }), 'floor-1').rating).not.toBeNull()
   })
 

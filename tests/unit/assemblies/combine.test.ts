@@ -155,7 +155,7 @@ describe('notes', () => {
     ['truss-osb-shingles', 'C05', null, ['vented-roof']],
     ['truss-osb-shingles', 'C09', null, ['nested-under-trusses', 'vented-roof']],
     ['truss-osb-shingles', null, null, ['vented-roof']],
-    ['slab-on-ground', 'F03', null, ['floating-floor']],
+    ['slab-on-ground', 'F03', null, []],
     ['slab-on-ground', 'F01', null, []],
     ['joist-2x10-subfloor', 'C11', LINING, ['lining-divides-cavity']],
   ] as const)('%s with %s', (existing, assembly, lining, expected) => {

@@ -50,10 +50,24 @@ describe('leaves', () => {
     expect(systemOf([LINING]).leaves[0]?.sheets[0]).toEqual({ material: 'gypsum-regular', thicknessMm: 12.7 })
   })
 
-  it('end where a floor floats', () => {
-    const { leaves, cavities } = combined('joist-2x10-floor', 'F03')
-    expect(leaves.map((leaf) => leaf.sheets.length)).toEqual([1, 1])
-    expect(cavities).toHaveLength(1)
+  it('end where a floor floats on something nobody knows the stiffness of', () => {
+    const subfloor: BoardLayer = { kind: 'board', material: 'plywood', thicknessMm: 19.05 }
+    const mat: Layer = { kind: 'filler', name: 'mat', thicknessMm: 12, surfaceMassKgM2: 3, floats: true }
+    expect(systemOf([subfloor, mat, subfloor, subfloor])).toMatchObject({ leaves: [{ sheets: [{}] }], cavities: [] })
+  })
+
+  it('go on over a layer of known stiffness: a mat is a spring, mounts stand in air under their battens', () => {
+    const onMat = combined('joist-2x10-floor', 'F02')
+    expect(onMat.leaves.map((leaf) => leaf.sheets.length)).toEqual([1, 1, 2])
+    expect(onMat.cavities[1]).toEqual({
+      depthMm: 12.7,
+      fillMm: 0,
+      link: { kind: 'resilient-layer', dynamicStiffnessMNm3: 30 },
+    })
+    const onPads = combined('joist-2x10-floor', 'F03')
+    expect(onPads.cavities[1]?.depthMm).toBeCloseTo(12.7 + 38.1, 9)
+    expect(onPads.cavities[1]?.link).toEqual({ kind: 'floor-mounts', dynamicStiffnessMNm3: 0.35, spacingMm: 400 })
+    expect(onPads.leaves[2]?.sheets[0]?.surfaceMassKgM2).toBeCloseTo(9.3 + 3, 9)
   })
 })
 

@@ -1,4 +1,4 @@
-import type { Resonance } from '#acoustics/layered/resonance.ts'
+import type { Resonance } from '#acoustics/layered/namedResonances.ts'
 import { frequencyWords } from '#ui/charts/curveWords.ts'
 import { capital } from '#ui/panels/words.ts'
 

@@ -149,7 +149,7 @@ describe('words beside a rating', () => {
   test('tell a curve with its dips and its limit', () => {
     const words = curveWords(rated({ shiftDb: 0, isNear: true }), 'the wall')
     expect(words).toMatch(/^the wall: \d+ dB at 63 Hz, /)
-    expect(words).toMatch(/Dips: air gap of 89 mm resonates between its leaves, \d+ Hz/)
+    expect(words).toMatch(/Dips: gap 1 of 89 mm resonates: its air is the spring between leaves 1 and 2, \d+ Hz/)
     expect(words).toMatch(/STC \d+, limited by/)
   })
 })
