@@ -1,43 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { BANDS_HZ } from '#acoustics/bands.ts'
 import { compositeLoss } from '#acoustics/composite.ts'
-import { lossCurve } from '#acoustics/layered/lossCurve.ts'
-import { METHOD } from '#acoustics/layered/method.ts'
-import { predictLoss } from '#acoustics/layered/predict.ts'
-import { massAirMass } from '#acoustics/layered/resonance.ts'
-import { type Cavity, type LayeredSystem, type Leaf, type Link, reverseSystem } from '#acoustics/layered/system.ts'
-import type { MaterialId } from '#acoustics/materials.ts'
 import { RW, rate, STC, STC_IN_TENTHS, STC_NO_8DB_RULE } from '#acoustics/rating.ts'
-import { leafOf, limpLeaf } from '../../support/acoustics.ts'
 
 const curves = fc.array(fc.double({ min: 0, max: 90, noNaN: true }), { minLength: 21, maxLength: 21 })
-
-const LIGHT: readonly MaterialId[] = ['gypsum-type-x', 'gypsum-regular', 'plywood', 'osb']
-const leaves: fc.Arbitrary<Leaf> = fc
-  .tuple(fc.constantFrom(...LIGHT), fc.constantFrom(9.5, 12.7, 15.875, 19), fc.integer({ min: 1, max: 3 }))
-  .map(([material, thicknessMm, count]) => leafOf(material, thicknessMm, count))
-
-const links: fc.Arbitrary<Link> = fc.constantFrom<Link>(
-  { kind: 'none' },
-  { kind: 'wood-stud', spacingMm: 406.4 },
-  { kind: 'light-steel-stud', spacingMm: 609.6 },
-  { kind: 'staggered-stud', spacingMm: 406.4 },
-  { kind: 'resilient-channel', frame: 'wood-stud', studSpacingMm: 406.4, channelSpacingMm: 609.6 },
-  { kind: 'sound-clip', frame: 'wood-stud', rowSpacingMm: 609.6, clipSpacingMm: 1219.2 },
-)
-
-const cavities: fc.Arbitrary<Cavity> = fc
-  .tuple(fc.integer({ min: 30, max: 300 }), fc.constantFrom(0, 0.5, 0.9, 1), links)
-  .map(([depthMm, share, link]) => ({ depthMm, fillMm: depthMm * share, link }))
-
-/** Two to four leaves. */
-const systems: fc.Arbitrary<LayeredSystem> = fc
-  .tuple(leaves, fc.array(fc.tuple(cavities, leaves), { minLength: 1, maxLength: 3 }))
-  .map(([first, rest]) => ({
-    leaves: [first, ...rest.map(([, leaf]) => leaf)],
-    cavities: rest.map(([cavity]) => cavity),
-  }))
 
 describe('ratings', () => {
   it('keep inside their own limits, and one step more would not', () => {
@@ -97,103 +63,5 @@ describe('a composite', () => {
         })
       }),
     )
-  })
-})
-
-describe('the layered method', () => {
-  it('gives finite losses for any light construction of two to four leaves', () => {
-    fc.assert(
-      fc.property(systems, (system) => {
-        const { lossDb, spreadStcDb } = predictLoss(system, { quality: 'drag' })
-        expect(lossDb).toHaveLength(BANDS_HZ.length)
-        expect(lossDb.every((value) => Number.isFinite(value) && value > -5)).toBe(true)
-        expect(spreadStcDb).toBeGreaterThanOrEqual(2)
-      }),
-      { numRuns: 60 },
-    )
-  })
-
-  it('never loses isolation in any band when a limp leaf gets heavier', () => {
-    const masses = fc.tuple(fc.double({ min: 3, max: 100, noNaN: true }), fc.double({ min: 1, max: 5, noNaN: true }))
-    fc.assert(
-      fc.property(masses, ([mass, factor]) => {
-        const [light, heavy] = [mass, mass * factor].map(
-          (kg) => predictLoss({ leaves: [limpLeaf(kg)], cavities: [] }, { quality: 'drag' }).lossDb,
-        )
-        light!.forEach((value, band) => {
-          expect(heavy![band]!).toBeGreaterThanOrEqual(value - 1e-9)
-        })
-      }),
-      { numRuns: 40 },
-    )
-  })
-
-  it('never loses isolation up to half the coincidence when another equal board is screwed on', () => {
-    fc.assert(
-      fc.property(fc.constantFrom(...LIGHT), fc.constantFrom(9.5, 12.7, 15.875), (material, thicknessMm) => {
-        const [one, two] = [1, 2].map(
-          (count) =>
-            predictLoss({ leaves: [leafOf(material, thicknessMm, count)], cavities: [] }, { quality: 'drag' }).lossDb,
-        )
-        for (let band = 0; BANDS_HZ[band]! <= 800; band++) expect(two![band]!).toBeGreaterThan(one![band]!)
-      }),
-      { numRuns: 20 },
-    )
-  })
-
-  it('never raises the resonance by a deeper cavity, whichever cavity it is', () => {
-    fc.assert(
-      fc.property(systems, fc.nat(2), fc.double({ min: 1, max: 3, noNaN: true }), (system, place, factor) => {
-        const at = place % system.cavities.length
-        const deeper = {
-          ...system,
-          cavities: system.cavities.map((cavity, i) =>
-            i === at ? { ...cavity, depthMm: cavity.depthMm * factor } : cavity,
-          ),
-        }
-        const [before, after] = [massAirMass(system), massAirMass(deeper)]
-        before.forEach((mode, i) => {
-          expect(after[i]!.hz).toBeLessThanOrEqual(mode.hz * (1 + 1e-9))
-        })
-      }),
-      { numRuns: 100 },
-    )
-  })
-
-  it('is the same from both sides', () => {
-    // 0.1 dB by the law of reciprocity; both directions are computed and averaged, so 1e-6 is rounding only.
-    fc.assert(
-      fc.property(systems, (system) => {
-        const there = predictLoss(system, { quality: 'drag' }).lossDb
-        const back = predictLoss(reverseSystem(system), { quality: 'drag' }).lossDb
-        there.forEach((value, band) => {
-          expect(Math.abs(back[band]! - value)).toBeLessThanOrEqual(1e-6)
-        })
-      }),
-      { numRuns: 40 },
-    )
-  })
-
-  it('has converged: twice the angles move STC by less than 0.3', () => {
-    fc.assert(
-      fc.property(systems, (system) => {
-        const [usual, fine] = [8, 16].map(
-          (gaussNodes) => rate(lossCurve(system, 10, 'plot', { ...METHOD, gaussNodes }), STC_IN_TENTHS).value,
-        )
-        expect(Math.abs(usual! - fine!)).toBeLessThan(0.3)
-      }),
-      { numRuns: 25 },
-    )
-  })
-
-  it('has converged for concrete, block and glass too', () => {
-    for (const leaf of [leafOf('concrete', 150), leafOf('concrete-block-hollow', 190), leafOf('glass', 6)]) {
-      const [usual, fine] = [8, 16].map((gaussNodes) =>
-        lossCurve({ leaves: [leaf], cavities: [] }, 10, 'plot', { ...METHOD, gaussNodes }),
-      )
-      usual!.forEach((value, band) => {
-        expect(Math.abs(value - fine![band]!)).toBeLessThan(0.1)
-      })
-    }
   })
 })
