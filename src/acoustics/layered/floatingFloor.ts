@@ -30,17 +30,19 @@ interface HeavyBase {
   readonly resonance: Hertz
 }
 
-function heavyBaseAt(system: LayeredSystem, cavity: number): HeavyBase | null {
-  const [far, room] = [system.leaves[cavity]!, system.leaves[cavity + 1]!]
-  const [farMass, roomMass] = [far, room].map((leaf) => modelLeaf(leaf, null).mass)
-  const farIsBase = farMass! >= roomMass!
-  const floatsAlone = cavity === (farIsBase ? system.cavities.length - 1 : 0)
-  if (!floatsAlone || !isMasonryLeaf(farIsBase ? far : room)) return null
-  const base = farIsBase
-    ? { leaves: system.leaves.slice(0, cavity + 1), cavities: system.cavities.slice(0, cavity) }
-    : { leaves: system.leaves.slice(cavity + 1), cavities: system.cavities.slice(cavity + 1) }
-  const stiffness = gapStiffness(system.cavities[cavity]!)
-  return { base, resonance: Math.sqrt(stiffness * (1 / farMass! + 1 / roomMass!)) / (2 * Math.PI) }
+function heavyBasesAt(system: LayeredSystem, cavity: number): readonly HeavyBase[] {
+  const { leaves, cavities } = system
+  const [far, room] = [leaves[cavity]!, leaves[cavity + 1]!]
+  const [farMass, roomMass] = [modelLeaf(far, null).mass, modelLeaf(room, null).mass]
+  const resonance = Math.sqrt(gapStiffness(cavities[cavity]!) * (1 / farMass + 1 / roomMass)) / (2 * Math.PI)
+  const found: HeavyBase[] = []
+  if (farMass >= roomMass && isMasonryLeaf(far) && cavity === cavities.length - 1) {
+    found.push({ base: { leaves: leaves.slice(0, -1), cavities: cavities.slice(0, -1) }, resonance })
+  }
+  if (roomMass >= farMass && isMasonryLeaf(room) && cavity === 0) {
+    found.push({ base: { leaves: leaves.slice(1), cavities: cavities.slice(1) }, resonance })
+  }
+  return found
 }
 
 /**
@@ -53,10 +55,7 @@ export function guardFloatingFloor(
   lossDb: BandCurve,
   predict: (system: LayeredSystem) => BandCurve,
 ): Guarded {
-  const bases = system.cavities.flatMap((cavity, i) => {
-    const found = isFloatingLink(cavity.link) ? heavyBaseAt(system, i) : null
-    return found === null ? [] : [found]
-  })
+  const bases = system.cavities.flatMap((cavity, i) => (isFloatingLink(cavity.link) ? heavyBasesAt(system, i) : []))
   if (bases.length === 0) return { lossDb, notes: [] }
   const rule = { ...RW, valueStepDb: 0.1 }
   const limits = bases.map(({ base, resonance }) => {

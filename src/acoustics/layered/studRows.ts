@@ -76,11 +76,15 @@ function isTied(cavity: Cavity | undefined): boolean {
   return cavity !== undefined && TIES.includes(cavity.link.kind)
 }
 
-/** A leaf stands on one row even where both its cavities would give it one: the closer, then the deeper. */
+/** Heaviest first: which of two rows counts must not depend on the room it is seen from. */
+const BY_WEIGHT: readonly StudRow['material'][] = ['load-bearing-steel', 'wood', 'light-steel']
+
+/** A leaf stands on one row even where both its cavities would give it one: the closer, the deeper, the heavier. */
 function strongerRow(a: StudRow | null, b: StudRow | null): StudRow | null {
   if (a === null || b === null) return a ?? b
   if (a.spacingMm !== b.spacingMm) return a.spacingMm < b.spacingMm ? a : b
-  return a.depthMm >= b.depthMm ? a : b
+  if (a.depthMm !== b.depthMm) return a.depthMm > b.depthMm ? a : b
+  return BY_WEIGHT.indexOf(a.material) <= BY_WEIGHT.indexOf(b.material) ? a : b
 }
 
 /**

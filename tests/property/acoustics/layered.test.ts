@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { BANDS_HZ, EXACT_CENTRES_HZ } from '#acoustics/bands.ts'
-import { linkStiffness } from '#acoustics/layered/linkStiffness.ts'
+import { capForDisplay } from '#acoustics/curve.ts'
+import { compileSystem } from '#acoustics/layered/compile.ts'
+import { connectionStiffness } from '#acoustics/layered/linkStiffness.ts'
 import { lossCurve } from '#acoustics/layered/lossCurve.ts'
 import { METHOD, QUALITY, type Quality, type Sampling } from '#acoustics/layered/method.ts'
 import { predictLoss } from '#acoustics/layered/predict.ts'
@@ -15,10 +17,13 @@ import { anyConstructions, framedWalls, glazings, masonryWalls } from '../../sup
 /** Half a third octave: how far a band reaches past its centre. */
 const HALF_BAND = 2 ** (1 / 6)
 
-const dragged = (system: LayeredSystem) => lossCurve(system, 10, 'drag', METHOD)
+/** As shown, up to 80 dB: differences above are of no wall. */
+const dragged = (system: LayeredSystem) => capForDisplay(lossCurve(system, 10, 'drag', METHOD))
 
+/** Of the leaves on air and links, studs and the boards' give between their screws among them, Hz. */
 function highestResonance(system: LayeredSystem): number {
-  return Math.max(0, ...massAirMass(system, linkStiffness(system)).map(({ hz }) => hz))
+  const links = connectionStiffness(compileSystem(system, METHOD))
+  return Math.max(0, ...massAirMass(system, links).map(({ hz }) => hz))
 }
 
 describe('any construction', () => {
@@ -80,7 +85,7 @@ describe('mass', () => {
         const to = Math.min(...system.leaves.flatMap((leaf) => leaf.sheets.map(criticalFrequency))) / 2 / HALF_BAND
         const [before, after] = [dragged(system), dragged(heavier)]
         EXACT_CENTRES_HZ.forEach((hz, band) => {
-          // 0.1 dB: the board's stiffness between its fasteners still plays in where 60 kg/m2 stand before a lighter block.
+          // A tenth: walls of four leaves have been seen to lose a hundredth.
           if (hz > from && hz < to) expect(after[band]!).toBeGreaterThanOrEqual(before[band]! - 0.1)
         })
       }),
