@@ -16,7 +16,13 @@ export type BoardMaterial =
   | 'gypsum-concrete'
 
 /** What a frame or a bracket stands on. */
-export type FrameKind = 'wood-stud' | 'light-steel-stud' | 'load-bearing-steel-stud' | 'masonry'
+export type FrameKind =
+  | 'wood-stud'
+  | 'light-steel-stud'
+  | 'load-bearing-steel-stud'
+  | 'masonry'
+  | 'staggered-stud'
+  | 'separate-studs'
 
 /** How the leaves on both sides of a cavity are tied to each other. Two separate rows of studs: none. */
 export type CavityLink =

@@ -38,6 +38,8 @@ const frameKindSchema: z.ZodType<FrameKind> = z.enum([
   'light-steel-stud',
   'load-bearing-steel-stud',
   'masonry',
+  'staggered-stud',
+  'separate-studs',
 ])
 
 function linkOf(length: z.ZodNumber): z.ZodType<CavityLink> {
