@@ -32,6 +32,10 @@ describe('ratings of published curves', () => {
     expect([c, ctr].map(({ limitingBandHz }) => limitingBandHz)).toEqual([3150, 160])
   })
 
+  it('reaches the tenths ISO 12999-1 prints for its example: 57.4', () => {
+    expect(rate(table.curves[1]!.lossDb, { ...RW, valueStepDb: 0.1 }).value).toBeCloseTo(57.4, 9)
+  })
+
   it('gives a flat curve its own OITC, and moves with it', () => {
     // Holds because the level outside is summed from the same table as the level inside (ASTM E1332, memory).
     expect(rateOitc(flatCurve(30)).value).toBe(30)
