@@ -63,7 +63,7 @@ export function predictLoss(system: LayeredSystem, options: PredictOptions): Pre
     resonances: resonancesOf(joined),
     notes,
     family: spread.family,
-    spreadStcDb: isOutside ? Math.hypot(spread.stcDb, OUTSIDE_RANGE_DB) : spread.stcDb,
+    spreadStcDb: isOutside ? Math.hypot(anchor.sdDb, OUTSIDE_RANGE_DB) : anchor.sdDb,
     spreadBandDb: spread.bandDb,
   }
 }

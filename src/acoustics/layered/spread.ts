@@ -70,6 +70,25 @@ export function familyOf(system: LayeredSystem): Family {
   return isAllGlass(system) ? 'glazing' : framedFamily(first)
 }
 
+/**
+ * What laboratories differ by for the same construction, one standard deviation of STC, dB.
+ * @source data/spread.json
+ */
+export function laboratorySd(system: LayeredSystem): Decibels {
+  const { laboratory, floorStcDb, damping } = table
+  const damped = system.leaves.some((leaf) => leaf.dampedJoints.length > 0) ? damping.stcDb : 0
+  return Math.hypot(Math.max(floorStcDb, laboratoryOf(system, laboratory)), damped)
+}
+
+function laboratoryOf({ leaves, cavities }: LayeredSystem, laboratory: typeof table.laboratory): Decibels {
+  const [cavity] = cavities
+  if (cavity === undefined || leaves.some(isMasonryLeaf)) return laboratory.usual
+  if (isDirectFixed(cavity.link))
+    return isOnJoists(cavity) ? laboratory.joistsDirect.stcDb : laboratory.directFixed.stcDb
+  const isTied = cavity.link.kind === 'light-steel-stud' || cavity.link.kind === 'resilient-channel'
+  return isTied && cavity.fillMm === 0 && !isOnJoists(cavity) ? laboratory.emptyCavity.stcDb : laboratory.usual
+}
+
 /** Place of a band in the table of band spreads. */
 function bandSd(hz: number): Decibels {
   const { upToHz, sdDb } = table.bands
