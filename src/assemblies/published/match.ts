@@ -22,7 +22,7 @@ export interface PublishedValue {
 
 /** What makes a build-up the same as a published one, for the reader. */
 export const MATCH_RULE =
-  'A published value stands beside a prediction when the build-up is the same from either side: the same boards layer by layer (half a millimetre, plywood as strand board), the same frame and link with spacings within 12 mm, every cavity within 5 mm and a tenth of its depth, and the same share of absorber within a tenth of the cavity. Values that were recalled and not read are never shown beside it.'
+  'A published value stands beside a prediction when the build-up is the same from either side: the same boards layer by layer (half a millimetre, plywood as strand board), the same frame and link with spacings within 12 mm, every cavity within 5 mm and a tenth of its depth, and the same share of absorber within a tenth of the cavity. A value recalled and not read says so.'
 
 interface Known {
   readonly row: PublishedRow
@@ -36,7 +36,7 @@ function shapeOf({ leaves, cavities }: LayeredSystem): string {
   return [...leaves.map(({ sheets }) => sheets.length), ...cavities.map(({ link }) => link.kind)].join(' ')
 }
 
-/** Rows read in print that can be written in our layers, from both sides, by shape; worked out once. */
+/** Rows that can be written in our layers, from both sides, by shape; worked out once. */
 function knownRows(): ReadonlyMap<string, readonly Known[]> {
   if (known !== undefined) return known
   const byShape = new Map<string, Known[]>()
@@ -50,7 +50,7 @@ function knownRows(): ReadonlyMap<string, readonly Known[]> {
 
 function knownSystems(row: PublishedRow): readonly Known[] {
   const expressed = expressRow(row)
-  if (!expressed.ok || row.status !== 'seen') return []
+  if (!expressed.ok) return []
   return expressed.value.flatMap((layers) => {
     const system = toLayeredSystem(layers)
     return system.ok ? [system.value, reverseSystem(system.value)].map((side) => ({ row, system: side })) : []

@@ -1,4 +1,5 @@
-import { covariance, type Place } from '#acoustics/anchor/kernel.ts'
+import type { TrainedGroup } from '#acoustics/anchor/correction.ts'
+import { covariance } from '#acoustics/anchor/kernel.ts'
 import type { AnchorGroup } from '#acoustics/anchor/point.ts'
 import type { TrainingRow } from './rows.ts'
 
@@ -42,7 +43,7 @@ function gram(rows: readonly TrainingRow[], group: AnchorGroup, fitted: Fitted):
 }
 
 /** The inverse of the rows' covariance. */
-export function inverseGram(rows: readonly TrainingRow[], group: AnchorGroup, fitted: Fitted): number[][] {
+function inverseGram(rows: readonly TrainingRow[], group: AnchorGroup, fitted: Fitted): number[][] {
   const lower = cholesky(gram(rows, group, fitted))
   const columns = rows.map((_, j) =>
     forward(
@@ -88,19 +89,17 @@ export function fittedOn(rows: readonly TrainingRow[], group: AnchorGroup): Fitt
   return best
 }
 
-/** Correction of a place from rows that do not hold it, and the variance left, dB and dB2. */
-export function correctionFrom(
-  rows: readonly TrainingRow[],
-  group: AnchorGroup,
-  fitted: Fitted,
-  inverse: readonly (readonly number[])[],
-  place: Place,
-): { readonly shiftDb: number; readonly varianceDb2: number } {
-  const near = rows.map((row) => fitted.factor ** 2 * covariance(row.place, place, group))
-  const weighed = inverse.map((line) => line.reduce((sum, value, i) => sum + value * near[i]!, 0))
-  const told = weighed.reduce((sum, value, i) => sum + value * near[i]!, 0)
+/** A group conditioned on these rows with these numbers. */
+export function conditioned(rows: readonly TrainingRow[], group: AnchorGroup, fitted: Fitted): TrainedGroup {
+  const inverse = inverseGram(rows, group, fitted)
   return {
-    shiftDb: weighed.reduce((sum, value, i) => sum + value * rows[i]!.residual, 0),
-    varianceDb2: fitted.factor ** 2 * covariance(place, place, group) - told,
+    factor: fitted.factor,
+    rows: rows.map(({ id, stc, place }, i) => ({
+      id,
+      stc,
+      ...place,
+      weight: inverse[i]!.reduce((sum, value, j) => sum + value * rows[j]!.residual, 0),
+    })),
+    inverse: inverse.map((line, i) => line.slice(0, i + 1)),
   }
 }

@@ -1,32 +1,35 @@
 import type { AnchorGroup } from '#acoustics/anchor/point.ts'
-import { fittedOn, inverseGram } from './regression.ts'
+import { conditioned, type Fitted, fittedOn } from './regression.ts'
 import { type TrainingRow, trainingRows } from './rows.ts'
 import { halfOf } from './split.ts'
 
 export const ANCHOR_FILE = 'src/acoustics/anchor/data/anchor.json'
-const GROUPS: readonly AnchorGroup[] = ['walls', 'floors', 'masonry']
+export const GROUPS: readonly AnchorGroup[] = ['walls', 'floors', 'masonry']
 
 export function rowsOf(group: AnchorGroup): readonly TrainingRow[] {
   return trainingRows().filter((row) => row.group === group)
 }
 
-/** Six significant digits: enough for a hundredth of a decibel, and few enough to be the same everywhere. */
-function short(value: number): number {
-  return Number(value.toPrecision(6))
+const fitted = new Map<AnchorGroup, Fitted>()
+
+/** The two numbers of a group, from its training half only; fitted once. */
+export function fittedFor(group: AnchorGroup): Fitted {
+  const known = fitted.get(group)
+  if (known !== undefined) return known
+  const training = rowsOf(group).filter(({ id }) => halfOf(id) === 'training')
+  const numbers = fittedOn(training, group)
+  fitted.set(group, numbers)
+  return numbers
 }
 
+/** Six decimals or digits: enough for a hundredth of a decibel, and few enough to be the same everywhere. */
 function trainGroup(group: AnchorGroup) {
-  const rows = rowsOf(group)
-  const fitted = fittedOn(
-    rows.filter(({ id }) => halfOf(id) === 'training'),
-    group,
-  )
-  const inverse = inverseGram(rows, group, fitted)
-  const weights = inverse.map((line) => short(line.reduce((sum, value, i) => sum + value * rows[i]!.residual, 0)))
+  const numbers = fittedFor(group)
+  const { rows, inverse } = conditioned(rowsOf(group), group, numbers)
   return {
-    ...fitted,
-    rows: rows.map(({ id, stc, place }, i) => ({ id, stc, ...place, weight: weights[i]! })),
-    inverse: inverse.map((line, i) => line.slice(0, i + 1).map((value) => Number(value.toFixed(6)))),
+    ...numbers,
+    rows: rows.map((row) => ({ ...row, weight: Number(row.weight.toPrecision(6)) })),
+    inverse: inverse.map((line) => line.map((value) => Number(value.toFixed(6)))),
   }
 }
 

@@ -1,7 +1,7 @@
 import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test } from 'vitest'
-import type { AnchorNeighbour } from '#acoustics/anchor/anchor.ts'
+import type { AnchorNeighbour } from '#acoustics/anchor/correction.ts'
 import { BANDS_HZ } from '#acoustics/bands.ts'
 import { STC } from '#acoustics/rating.ts'
 import type { SurfaceRating } from '#analysis/results.ts'
