@@ -72,9 +72,14 @@ function orderedLeaves(far: Leaf, room: Leaf, cavity: Cavity): readonly [Leaf, L
   return massOf(far) <= massOf(room) ? [far, room] : [room, far]
 }
 
-/** Of a floor, the ceiling first: the leaf with more gypsum in it. */
+/** Shares closer than this are equal but for the order their sums were taken in. */
+const SAME_SHARE = 1e-9
+
+/** Of a floor, the ceiling first: the leaf with more gypsum in it, else the lighter. */
 function ceilingFirst(far: Leaf, room: Leaf): readonly [Leaf, Leaf] {
-  return gypsumShare(far) > gypsumShare(room) ? [far, room] : [room, far]
+  const more = gypsumShare(far) - gypsumShare(room)
+  if (Math.abs(more) > SAME_SHARE) return more > 0 ? [far, room] : [room, far]
+  return massOf(far) <= massOf(room) ? [far, room] : [room, far]
 }
 
 function framedPoint(far: Leaf, room: Leaf, cavity: Cavity): AnchorPoint | null {

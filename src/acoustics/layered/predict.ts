@@ -8,7 +8,7 @@ import { METHOD, type Quality } from '#acoustics/layered/method.ts'
 import { type Resonance, resonancesOf } from '#acoustics/layered/namedResonances.ts'
 import { notesOn, type PredictionNote } from '#acoustics/layered/notes.ts'
 import { type Guarded, guardShallowGaps } from '#acoustics/layered/shallowGapGuard.ts'
-import { type Family, OUTSIDE_RANGE_DB, spreadOf } from '#acoustics/layered/spread.ts'
+import { bandSpread, type Family, familyOf, OUTSIDE_RANGE_DB } from '#acoustics/layered/spread.ts'
 import type { LayeredSystem } from '#acoustics/layered/system.ts'
 import type { Decibels, SquareMetres } from '#units/quantity.ts'
 import { invariant } from '#units/result.ts'
@@ -19,6 +19,7 @@ export interface Prediction {
   readonly lossDb: BandCurve
   /** dB over BANDS_HZ: the calculation alone, before the shift towards published measurements */
   readonly physicsLossDb: BandCurve
+  /** Its shift is the one between the two curves: where a wall limits this one, that wall's shift is in it. */
   readonly anchor: Anchor
   /** Rising in frequency. */
   readonly resonances: readonly Resonance[]
@@ -50,21 +51,26 @@ export function predictLoss(system: LayeredSystem, options: PredictOptions): Pre
   invariant(system.cavities.length === system.leaves.length - 1, 'a cavity lies between every two leaves')
   const joined = joinTouchingLeaves(system)
   const area = options.areaM2 ?? LABORATORY_AREA_M2
-  const curve = (part: LayeredSystem) => lossCurve(part, area, options.quality, METHOD)
-  const guarded = guardCurve(joined, curve)
-  const spread = spreadOf(joined)
-  const notes = [...guarded.notes, ...notesOn(joined)]
-  const isOutside = notes.some((note) => note.code === 'outside-range')
   const anchor = anchorOf(joined)
+  const own = lossCurve(joined, area, options.quality, METHOD)
+  const physics = (part: LayeredSystem) => (part === joined ? own : lossCurve(part, area, options.quality, METHOD))
+  // A wall that limits another is itself anchored: held and limit must be told in the same measure.
+  const anchored = (part: LayeredSystem) =>
+    shiftCurve(physics(part), (part === joined ? anchor : anchorOf(part)).shiftDb)
+  const physicsLossDb = guardCurve(joined, physics).lossDb
+  const { lossDb, notes: guardNotes } = guardCurve(joined, anchored)
+  const notes = [...guardNotes, ...notesOn(joined)]
+  const isOutside = notes.some((note) => note.code === 'outside-range')
+  const spreadStcDb = isOutside ? Math.hypot(anchor.sdDb, OUTSIDE_RANGE_DB) : anchor.sdDb
   return {
-    lossDb: shiftCurve(guarded.lossDb, anchor.shiftDb),
-    physicsLossDb: guarded.lossDb,
-    anchor,
+    lossDb,
+    physicsLossDb,
+    anchor: { ...anchor, shiftDb: lossDb[0]! - physicsLossDb[0]! },
     resonances: resonancesOf(joined),
     notes,
-    family: spread.family,
-    spreadStcDb: isOutside ? Math.hypot(anchor.sdDb, OUTSIDE_RANGE_DB) : anchor.sdDb,
-    spreadBandDb: spread.bandDb,
+    family: familyOf(joined),
+    spreadStcDb,
+    spreadBandDb: bandSpread(spreadStcDb),
   }
 }
 

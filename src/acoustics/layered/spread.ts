@@ -12,8 +12,6 @@ export type Family = keyof typeof table.families
 export interface Spread {
   readonly family: Family
   readonly stcDb: Decibels
-  /** dB over BANDS_HZ; larger than stcDb, because errors of bands partly cancel in a single number */
-  readonly bandDb: BandCurve
 }
 
 /** Frames deeper than this are joists, mm. @source own choice between 152 mm studs and 235 mm joists */
@@ -83,10 +81,12 @@ export function laboratorySd(system: LayeredSystem): Decibels {
 function laboratoryOf({ leaves, cavities }: LayeredSystem, laboratory: typeof table.laboratory): Decibels {
   const [cavity] = cavities
   if (cavity === undefined || leaves.some(isMasonryLeaf)) return laboratory.usual
-  if (isDirectFixed(cavity.link))
-    return isOnJoists(cavity) ? laboratory.joistsDirect.stcDb : laboratory.directFixed.stcDb
+  const onJoists = isOnJoists(cavity)
+  if (isDirectFixed(cavity.link) && onJoists) return laboratory.joistsDirect.stcDb
+  if (isDirectFixed(cavity.link) && leaves.some(({ sheets }) => sheets.length > 1))
+    return laboratory.twoLayersDirect.stcDb
   const isTied = cavity.link.kind === 'light-steel-stud' || cavity.link.kind === 'resilient-channel'
-  return isTied && cavity.fillMm === 0 && !isOnJoists(cavity) ? laboratory.emptyCavity.stcDb : laboratory.usual
+  return isTied && cavity.fillMm === 0 && !onJoists ? laboratory.emptyCavity.stcDb : laboratory.usual
 }
 
 /** Place of a band in the table of band spreads. */
@@ -105,6 +105,15 @@ export function spreadOf(system: LayeredSystem): Spread {
   const own = table.families[family].stcDb
   const damping = system.leaves.some((leaf) => leaf.dampedJoints.length > 0) ? table.damping.stcDb : 0
   const stcDb = Math.max(table.floorStcDb, Math.hypot(own, damping))
+  return { family, stcDb }
+}
+
+/**
+ * Spread of every band beside a spread of STC, dB over BANDS_HZ, one standard deviation: larger than that of STC,
+ * because errors of bands partly cancel in a single number.
+ * @source data/spread.json
+ */
+export function bandSpread(stcDb: Decibels): BandCurve {
   const widening = stcDb >= WIDE_FROM_STC_DB ? table.bands.wideFamilies : 1
-  return { family, stcDb, bandDb: BANDS_HZ.map((hz) => widening * bandSd(hz)) }
+  return BANDS_HZ.map((hz) => widening * bandSd(hz))
 }
