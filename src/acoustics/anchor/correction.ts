@@ -1,5 +1,5 @@
 import scales from '#acoustics/anchor/data/scales.json' with { type: 'json' }
-import { covariance, likeness, type Place } from '#acoustics/anchor/kernel.ts'
+import { covariance, covarianceAt, likeness, type Place } from '#acoustics/anchor/kernel.ts'
 import type { AnchorGroup } from '#acoustics/anchor/point.ts'
 import type { Decibels } from '#units/quantity.ts'
 
@@ -72,22 +72,35 @@ function shareOf(mostAlike: number): number {
   return Math.min(1, Math.max(0, (2 * mostAlike) / scales.nearFromLikeness.value - 1))
 }
 
+/** The rows most alike, best first. */
+function mostAlike({ rows }: PreparedGroup, alike: readonly number[]): readonly AnchorNeighbour[] {
+  const best: AnchorNeighbour[] = []
+  for (let i = 0; i < rows.length; i++) {
+    const at = best.findIndex((one) => one.likeness < alike[i]!)
+    if (at < 0 && best.length >= NAMED) continue
+    const { id, stc } = rows[i]!
+    best.splice(at < 0 ? best.length : at, 0, { id, stc, likeness: alike[i]! })
+    if (best.length > NAMED) best.pop()
+  }
+  return best
+}
+
 /**
  * Gaussian-process regression of published minus calculated STC over features of the build-up.
  * @source Rasmussen and Williams (2006), section 2.2, memory
  */
 export function correctionOf(trained: PreparedGroup, place: Place, group: AnchorGroup): Correction {
   const { factor, rows, inverse } = trained
+  const scale = factor ** 2
+  const alike = rows.map((row) => likeness(row, place, group))
+  const near = rows.map((row, i) => scale * covarianceAt(alike[i]!, row, place, group))
   const known = withinRows(place, trained)
-  const told = rows.reduce((sum, row) => sum + row.weight * covariance(row, known, group), 0)
-  const near = rows.map((row) => factor ** 2 * covariance(row, place, group))
-  const left = factor ** 2 * covariance(place, place, group) - quadratic(inverse, near)
-  const nearest = rows
-    .map(({ id, stc, ...row }) => ({ id, stc, likeness: likeness(row, place, group) }))
-    .toSorted((a, b) => b.likeness - a.likeness)
-    .slice(0, NAMED)
+  const isWithin = known.features.every((value, i) => value === place.features[i])
+  const told = isWithin ? near : rows.map((row) => scale * covariance(row, known, group))
+  const left = scale * covariance(place, place, group) - quadratic(inverse, near)
+  const nearest = mostAlike(trained, alike)
   return {
-    shiftDb: shareOf(nearest[0]?.likeness ?? 0) * factor ** 2 * told,
+    shiftDb: shareOf(nearest[0]?.likeness ?? 0) * rows.reduce((sum, row, i) => sum + row.weight * told[i]!, 0),
     varianceDb2: Math.max(0, left),
     neighbours: nearest.filter((row) => row.likeness >= scales.nearFromLikeness.value),
   }

@@ -27,6 +27,11 @@ export function likeness(a: Place, b: Place, group: AnchorGroup): number {
  * @source Gaussian-process regression, Rasmussen and Williams (2006), chapter 2 and section 4.2, memory; sum of parts own
  */
 export function covariance(a: Place, b: Place, group: AnchorGroup): number {
+  return covarianceAt(likeness(a, b, group), a, b, group)
+}
+
+/** The same where the likeness of the two is at hand. */
+export function covarianceAt(alikeness: number, a: Place, b: Place, group: AnchorGroup): number {
   const { alike, sameKinds, every } = table.amplitudes
   const { slopes, middle } = table.groups[group]
   let sloped = 0
@@ -34,5 +39,5 @@ export function covariance(a: Place, b: Place, group: AnchorGroup): number {
     sloped += slopes[i]! ** 2 * (a.features[i]! - middle[i]!) * (b.features[i]! - middle[i]!)
   }
   const kinds = kindsLikeness(a, b)
-  return alike ** 2 * likeness(a, b, group) + (sameKinds ** 2 + sloped) * kinds + every ** 2
+  return alike ** 2 * alikeness + (sameKinds ** 2 + sloped) * kinds + every ** 2
 }
