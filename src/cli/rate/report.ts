@@ -75,7 +75,8 @@ function notesOn(
 ): readonly Note[] {
   const { anchor, notes } = prediction
   const all: Note[] = [...notes, ...layerNotes(layers)]
-  if (!anchor.isNear && !all.some(({ text }) => text.includes(NOT_NEAR.text.slice(1, -1)))) all.push(NOT_NEAR)
+  const isAlone = !anchor.isNear && published.length === 0
+  if (isAlone && !all.some(({ text }) => text.includes(NOT_NEAR.text.slice(1, -1)))) all.push(NOT_NEAR)
   if (published.length > 1 || (published.length > 0 && publishedStc(published) === null)) {
     all.push({ code: 'published', text: `In print for this build-up: ${publishedWords(published)}.` })
   }

@@ -7,9 +7,12 @@ import { likelyWords } from '#ui/panels/words.ts'
 import { fixed } from '#units/format.ts'
 
 /** "physics 57, anchored 55": what the calculation gives and what print makes of it. */
-export function anchorWords({ physicsStc, stc, prediction }: SurfaceRating): string {
+export function anchorWords({ physicsStc, stc, prediction, published }: SurfaceRating): string {
   const { shiftDb, isNear } = prediction.anchor
   const numbers = `Physics ${physicsStc}, anchored ${stc}`
+  if (!isNear && published.length > 0) {
+    return `${numbers}: measurements of this kind are compared with the calculation, never leaned on, so it stands as calculated.`
+  }
   if (!isNear)
     return `${numbers}: no published measurement near this build-up, so it stands as calculated${moved(shiftDb, ' but for ')}.`
   const shift = moved(shiftDb, '')

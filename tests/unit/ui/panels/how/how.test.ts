@@ -105,7 +105,9 @@ describe('how a rating came about', () => {
     ]
     const text = textOf(createElement(Neighbours, { anchor: { shiftDb: 1, sdDb: 2.3, isNear: true, neighbours } }))
     expect(text).toContain('NBC-W1a: published 36 , likeness 0.93')
-    expect(text).toContain('1 x 15.9 mm gypsum board X, single wood stud 38x89 at 400 or 600 mm, 89 mm of wool')
+    expect(text).toContain(
+      '1 x 15.9 mm type X board, single wood stud 38x89 at 400 or 600 mm, boards fixed straight, 89 mm absorber',
+    )
     expect(text).toContain('National Building Code')
     expect(text).toContain('NOT-THERE: published 40')
   })
