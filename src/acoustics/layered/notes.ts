@@ -47,7 +47,7 @@ function tripleNotes(system: LayeredSystem): readonly PredictionNote[] {
   if (count < 3) return []
   const hasMasonryCore = system.leaves.slice(1, -1).some(isMasonryLeaf)
   const text = hasMasonryCore
-    ? 'Linings on both faces of masonry: over shallow gaps they can rate below the bare wall; published rows of this kind scatter by 5 points around the prediction.'
+    ? 'Linings on both faces of masonry: over shallow gaps they can rate below the bare wall; published rows of this kind scatter by 5 points around the calculation.'
     : `This has ${count} leaves: an inner leaf costs isolation below about 200 Hz compared with the same boards as two leaves; the size of that loss is a calculation with little print behind it.`
   return [{ code: 'triple-leaf', text }]
 }
@@ -76,12 +76,12 @@ function linkNotes(system: LayeredSystem): readonly PredictionNote[] {
   const notes: PredictionNote[] = []
   if (links.some(isUnpublishedLink)) {
     const text =
-      'No published measurement near this build-up: clips and hangers are calculated from a remembered stiffness, so the likely range is wide.'
+      'There is no published measurement near this build-up: clips and hangers are calculated from a remembered stiffness, so the likely range is wide.'
     notes.push({ code: 'no-published-measurement', text })
   }
   if (links.some(isFloatingLink)) {
     const text =
-      'No published measurement near this build-up: the floating floor is calculated from the stiffness given for its resilient layer, which is seldom measured in place, so the likely range is wide. Footsteps and kick drum are not in this airborne figure.'
+      'There is no published measurement near this build-up: the floating floor is calculated from the stiffness given for its resilient layer, which is seldom measured in place, so the likely range is wide. Footsteps and kick drum are not in this airborne figure.'
     notes.push({ code: 'no-published-measurement', text })
   }
   const direct = system.cavities.filter((cavity) => isDirectFixed(cavity.link))
@@ -91,8 +91,8 @@ function linkNotes(system: LayeredSystem): readonly PredictionNote[] {
 
 function directText(onJoists: boolean): string {
   return onJoists
-    ? 'A board screwed straight under joists: the calculation is 6 to 10 points too high against one published table of light floors, and tables differ by 10 for the same floor.'
-    : 'Boards screwed straight to wood or heavy steel framing are the least certain class in print: tables differ by up to 8 points for the same wall.'
+    ? 'A board screwed straight under joists: the calculation alone is 6 to 10 points above one published table of light floors. Where published floors are near, the figure shown is moved towards them; tables differ by 10 for the same floor.'
+    : 'Boards screwed straight to wood or heavy steel framing are the least certain class in print: with two layers of board, tables differ by up to 8 points for the same wall.'
 }
 
 function dampingNotes(system: LayeredSystem): readonly PredictionNote[] {

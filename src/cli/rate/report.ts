@@ -76,7 +76,7 @@ function notesOn(
   const { anchor, notes } = prediction
   const all: Note[] = [...notes, ...layerNotes(layers)]
   const isAlone = !anchor.isNear && published.length === 0
-  if (isAlone && !all.some(({ text }) => text.includes(NOT_NEAR.text.slice(1, -1)))) all.push(NOT_NEAR)
+  if (isAlone && !all.some(({ text }) => text.includes(NOT_NEAR_WORDS))) all.push(NOT_NEAR)
   if (published.length > 1 || (published.length > 0 && publishedStc(published) === null)) {
     all.push({ code: 'published', text: `In print for this build-up: ${publishedWords(published)}.` })
   }
@@ -87,7 +87,8 @@ function notesOn(
   return all
 }
 
-const NOT_NEAR: Note = { code: 'no-published-measurement', text: 'No published measurement near this build-up.' }
+const NOT_NEAR_WORDS = 'no published measurement near this build-up'
+const NOT_NEAR: Note = { code: 'no-published-measurement', text: `There is ${NOT_NEAR_WORDS}.` }
 
 /** Parts of the input that the figure leaves out. */
 function layerNotes(layers: readonly Layer[]): readonly Note[] {
