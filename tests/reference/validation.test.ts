@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest'
 import { leaveOneOut, type UnseenPrediction, unseenHalf } from '../tools/anchor/evaluate.ts'
 import { ANCHOR_FILE, trainedFile } from '../tools/anchor/train.ts'
 import { familyName, isFramedWall } from '../tools/validate/families.ts'
+import { physicsError, ratedRows } from '../tools/validate/physics.ts'
 import { validationPlot } from '../tools/validate/plot.ts'
-import { physicsError, ratedRows, validationText } from '../tools/validate/report.ts'
+import { validationText } from '../tools/validate/report.ts'
 import { statisticsOf } from '../tools/validate/statistics.ts'
 
 const errorsOf = (predictions: readonly UnseenPrediction[]) => predictions.map(({ error }) => error)

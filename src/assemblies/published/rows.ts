@@ -25,6 +25,7 @@ const row = z.strictObject({
   build: build.optional(),
   layers: z.array(layerSchema).optional(),
   assumed: z.string().optional(),
+  outlier: z.string().optional(),
   stc: z.number().optional(),
   rw: z.number().optional(),
   c: z.number().optional(),

@@ -74,7 +74,8 @@ const FACTORS = Array.from({ length: 31 }, (_, i) => Number((0.6 * 1.06 ** i).to
 const NOISES = Array.from({ length: 21 }, (_, i) => Number((0.6 * 1.06 ** i).toFixed(3)))
 
 /** The most likely factor and noise on a grid: the only numbers fitted, on these rows only. */
-export function fittedOn(rows: readonly TrainingRow[], group: AnchorGroup): Fitted {
+export function fittedOn(all: readonly TrainingRow[], group: AnchorGroup): Fitted {
+  const rows = all.filter(({ isLeanedOn }) => isLeanedOn)
   let best: Fitted = { factor: 1, noiseDb: 1 }
   let most = Number.NEGATIVE_INFINITY
   for (const factor of FACTORS) {
@@ -89,8 +90,9 @@ export function fittedOn(rows: readonly TrainingRow[], group: AnchorGroup): Fitt
   return best
 }
 
-/** A group conditioned on these rows with these numbers. */
-export function conditioned(rows: readonly TrainingRow[], group: AnchorGroup, fitted: Fitted): TrainedGroup {
+/** A group conditioned on those of these rows that may be leaned on, with these numbers. */
+export function conditioned(all: readonly TrainingRow[], group: AnchorGroup, fitted: Fitted): TrainedGroup {
+  const rows = all.filter(({ isLeanedOn }) => isLeanedOn)
   const inverse = inverseGram(rows, group, fitted)
   return {
     factor: fitted.factor,

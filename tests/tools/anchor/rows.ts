@@ -51,7 +51,7 @@ export function predictRow(row: PublishedRow): PredictedRow | null {
   return { row, systems, physicsStc: Math.min(...stcs), place }
 }
 
-/** A row the correction may lean on. */
+/** A row the correction can be tried on. */
 export interface TrainingRow {
   readonly id: string
   readonly stc: number
@@ -59,6 +59,8 @@ export interface TrainingRow {
   readonly place: { readonly features: readonly number[]; readonly kinds: readonly string[] }
   /** Published minus calculated, STC. */
   readonly residual: number
+  /** False of a row that contradicts its own or other tables: predicted like the rest, but nothing leans on it. */
+  readonly isLeanedOn: boolean
 }
 
 let predicted: readonly PredictedRow[] | undefined
@@ -85,6 +87,7 @@ export function trainingRows(): readonly TrainingRow[] {
       group,
       place: { features: features.map(rounded), kinds },
       residual: rounded(row.stc - physicsStc),
+      isLeanedOn: row.outlier === undefined,
     }
   })
 }

@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale'
 import { leaveOneOut } from '../anchor/evaluate.ts'
-import { physicsError, ratedRows } from './report.ts'
+import { physicsError, ratedRows } from './physics.ts'
 
 const SIDE = 420
 const MARGIN = 48
