@@ -23,11 +23,12 @@ export const STAND_INS: Readonly<Record<Layer['kind'], Layer>> = {
 
 const KINDS: readonly string[] = Object.keys(STAND_INS)
 
-export function readLayer(value: unknown): ReadLayer {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+export function readLayer(written: unknown): ReadLayer {
+  if (typeof written !== 'object' || written === null || Array.isArray(written)) {
     const text = 'a layer has to be an object such as {"kind":"board","material":"gypsum-type-x","thicknessMm":15.875}'
     return { layer: null, name: '', problems: [text] }
   }
+  const value = withHangerSpacing(written)
   const kind = kindOf(value)
   if (kind === null) {
     const written = 'kind' in value ? `its kind is ${JSON.stringify(value.kind)}` : 'it has no "kind"'
@@ -41,6 +42,15 @@ export function readLayer(value: unknown): ReadLayer {
   const problems = [...(misfit ? [misfit.text] : []), ...issues.map((issue) => sentenceOf(issue, value, kind))]
   const wrong = new Set([...(misfit ? [misfit.at] : []), ...issues.flatMap(keysAt)])
   return { layer: mended(value, STAND_INS[kind], wrong), name, problems }
+}
+
+/** A hanger's spacing may be written as a clip's: the input format leaves the name open. */
+function withHangerSpacing(layer: object): object {
+  const link = 'link' in layer ? layer.link : undefined
+  if (typeof link !== 'object' || link === null || !('kind' in link) || link.kind !== 'spring-hanger') return layer
+  if (!('clipSpacingMm' in link) || 'hangerSpacingMm' in link) return layer
+  const { clipSpacingMm, ...rest } = link
+  return { ...layer, link: { ...rest, hangerSpacingMm: clipSpacingMm } }
 }
 
 /** The keys of the layer that an issue speaks of. */
