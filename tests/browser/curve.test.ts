@@ -102,4 +102,13 @@ describe('the curve of a wall', () => {
     expect(box?.width).toBeLessThanOrEqual(390)
     expect(await faults()).toEqual([])
   })
+
+  it('keeps the page as tall as the window on a tablet, however much there is to say', async () => {
+    await open(1024, 768)
+    await hands.press('Curve', hands.bench)
+    await hands.press('How?', hands.bench)
+    await how().waitFor()
+    const beyond = await hands.page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight)
+    expect(beyond).toBe(0)
+  })
 })
