@@ -178,6 +178,7 @@ describe('leafgap rate', () => {
       { kind: 'sound-clip', frame: 'light-steel-stud', rowSpacingMm: 610, clipSpacingMm: 1219 },
       { kind: 'low-profile-clip', frame: 'load-bearing-steel-stud', rowSpacingMm: 610, clipSpacingMm: 1219 },
       { kind: 'spring-hanger', frame: 'masonry', rowSpacingMm: 610, hangerSpacingMm: 1219 },
+      { kind: 'spring-hanger', frame: 'masonry', rowSpacingMm: 610, clipSpacingMm: 1219 },
     ]
     const materials =
       'gypsum-type-x gypsum-regular plywood osb glass laminated-glass steel-sheet concrete concrete-block-hollow brick mass-loaded-vinyl gypsum-concrete'
@@ -215,6 +216,25 @@ describe('leafgap rate', () => {
     expect(JSON.parse(spoken.stdout).systems).toHaveLength(systems.length)
   })
 
+  it('says of clips and hangers that nothing in print is near, and reads a hanger’s spacing under either name', () => {
+    const hung = (spacing: object) =>
+      rateOne({
+        id: 'W1',
+        layers: [
+          board(12.7),
+          cavity(150, { kind: 'spring-hanger', frame: 'wood-stud', rowSpacingMm: 610, ...spacing }),
+          board(12.7),
+        ],
+      })
+    const asHanger = hung({ hangerSpacingMm: 1219 })
+    expect(hung({ clipSpacingMm: 1219 })).toEqual(asHanger)
+    expect(JSON.stringify(asHanger.notes)).toContain('no published measurement near this build-up')
+    const both = { hangerSpacingMm: 1219, clipSpacingMm: 1219 }
+    const link = { kind: 'spring-hanger', frame: 'wood-stud', rowSpacingMm: 610, ...both }
+    const refused = rate({ systems: [{ id: 'W1', layers: [board(12.7), cavity(150, link), board(12.7)] }] })
+    expect(refused.code).toBe(2)
+    expect(refused.stderr).toContain('has no key "clipSpacingMm"')
+  })
   it('says of a floating layer that what stands on it is left out', () => {
     const mat = { kind: 'filler', name: 'mat', thicknessMm: 10, surfaceMassKgM2: 1, floats: true }
     const floating = rateOne({ id: 'F', layers: [board(150, 'concrete'), mat, board(18, 'plywood')] })
