@@ -29,7 +29,7 @@ const LINE = 1.25
 const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88, 0.25, 0.75, 0.35, 0.65, 0.16, 0.84]
 
 /** What the tags of a drawing say beside their numbers, the richest first: never a rating without its range. */
-type Wording = 'full' | 'brief' | 'depth' | 'number'
+type Wording = 'full' | 'narrow' | 'narrowest' | 'depth' | 'number'
 
 /** A wall with as much beside its openings, mm and text sizes, is one whose words decide the wording of all. */
 const TELLING = { mm: 1200, texts: 10 }
@@ -60,7 +60,7 @@ interface Manner {
 }
 
 function wordingsFor({ result, show }: PlanContext): readonly Wording[] {
-  return result === null || show?.ratings === false ? ['number'] : ['full', 'brief', 'depth']
+  return result === null || show?.ratings === false ? ['number'] : ['full', 'narrow', 'narrowest', 'depth']
 }
 
 interface Placed {
@@ -128,13 +128,15 @@ function onTheWall(context: PlanContext, wall: WallLine): TagPlace | undefined {
   return tagPlace(context, onWall(wall, wall.length / 2, 0), [], 'right')
 }
 
-/** The words in two lines, else in one; empty: none are said. */
+/** The words in two lines, else in one; narrow: in two even ones or three; empty: none are said. */
 function linesOf({ units }: PlanContext, { result }: WallLine, wording: Wording): readonly (readonly string[])[] {
   if (result === null || wording === 'number') return []
   const [depth, full] = tagLines(result, units)
   if (wording === 'depth') return [[depth]]
-  const rating = wording === 'full' ? full : full.replace(/, likely (.*)$/, ' ($1)')
-  return [[depth, rating], [`${depth}, ${rating}`]]
+  // A range without its name says nothing: narrow parts the words elsewhere and drops none.
+  if (wording === 'narrow') return [`${depth}, ${full}`.split(/, (?=likely)/)]
+  if (wording === 'narrowest') return [[depth, ...full.split(/, (?=likely)/)]]
+  return [[depth, full], [`${depth}, ${full}`]]
 }
 
 function* alongWall(
@@ -174,8 +176,9 @@ function wordsBox([x, y]: Place, start: number, width: number, height: number, s
   }
 }
 
+/** A depth in a line of its own stands out. */
 function weightOf(lines: readonly string[], index: number): 400 | 600 {
-  return lines.length > 1 && index === 0 ? 600 : 400
+  return lines.length > 1 && index === 0 && !lines[0]!.includes(',') ? 600 : 400
 }
 
 function drawTag({ style, isSelected }: PlanContext, wall: WallLine, { centre, lines, side }: TagPlace): Mark[] {

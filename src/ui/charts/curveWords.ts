@@ -23,11 +23,12 @@ export function curveWords(rating: SurfaceRating, name: string): string {
     (hz) => `${Math.min(SHOWN_LOSS_CAP_DB, Math.round(lossDb[BANDS_HZ.indexOf(hz)]!))} dB at ${hz} Hz`,
   )
   const dips = resonances.map(({ hz, cause }) => `${cause}, ${frequencyWords(hz)}`)
+  const printed = publishedWords(rating.published)
   const said = [
     `${name}: ${values.join(', ')}.`,
     dips.length > 0 ? `Dips: ${dips.join('; ')}.` : '',
     `STC ${rating.stc}, ${limitWords(rating.evidence.stc, STC)}.`,
-    `${publishedWords(rating.published)}.`,
+    `${printed.charAt(0).toUpperCase()}${printed.slice(1)}.`,
   ]
   return said.filter((part) => part !== '').join(' ')
 }

@@ -32,9 +32,10 @@ function overlaps(marks: readonly Mark[]): string[] {
   )
 }
 
-function manner(text: string): string {
-  if (text.includes('likely')) return 'full'
-  return text.includes('STC') ? 'brief' : 'depth'
+function manner(text: string): 'full' | 'rating' | 'range' | 'depth' {
+  if (text.startsWith('likely')) return 'range'
+  if (!text.includes('STC')) return 'depth'
+  return text.includes('likely') ? 'full' : 'rating'
 }
 
 const garage = aGarage()
@@ -58,7 +59,18 @@ describe('the plan of a garage', () => {
   it('numbers every wall and says its depth and rating', () => {
     for (const number of ['1', '2', '3', '4']) expect(words).toContain(number)
     expect(words.some((text) => text.includes('5 3/4"'))).toBe(true)
-    expect(words.some((text) => /STC 52(, likely 48–56| \(48–56\))$/.test(text))).toBe(true)
+  })
+
+  it('says a rating only where its likely range finds room beside it', () => {
+    const corners = garage.corners.map(({ xMm, yMm }) => [xMm, yMm] as const)
+    const saidAt = (width: number, height: number) => {
+      const frame = fitFrame(boundsOf(corners), width, height, SCREEN_PLAN_MARGIN)
+      const drawn = draw(garage, result, { frame, view: { x: 0, y: 0, width, height } })
+      return texts(drawn).map(({ text }) => text)
+    }
+    expect(saidAt(1600, 1200)).toContain('STC 52, likely 48–56')
+    expect(saidAt(420, 640)).toEqual(expect.arrayContaining(['5 3/4", STC 52', 'likely 48–56']))
+    expect(saidAt(200, 300).some((text) => text.includes('STC'))).toBe(false)
   })
 
   it('tells every wall in the same manner, and never beside a dimension as if it were its depth', () => {
@@ -72,9 +84,11 @@ describe('the plan of a garage', () => {
         const frame = fitFrame(bounds, width, 640, SCREEN_PLAN_MARGIN)
         const labels = texts(draw(room, aPlanResult(room, walls), { frame, view }))
         const said = labels.filter(({ role, surfaceId }) => role === 'label' && /^w\d$/.test(surfaceId ?? ''))
-        const manners = new Set(said.map(({ text }) => manner(text)).filter((name) => name !== 'depth'))
-        expect(manners.size, String(width)).toBeLessThanOrEqual(1)
-        const withRatings = said.filter(({ text }) => manner(text) !== 'depth').length
+        const count = (name: string) => said.filter(({ text }) => manner(text) === name).length
+        // Never a rating without its likely range, and never two manners on one plan.
+        expect(count('rating'), String(width)).toBe(count('range'))
+        expect(Math.min(count('full'), count('rating')), String(width)).toBe(0)
+        const withRatings = count('full') + count('rating')
         expect(new Set(said.map(({ surfaceId }) => surfaceId)).size).toBe(withRatings || said.length)
         for (const { box, size } of labels.filter(({ role }) => role === 'clear-dimension')) {
           for (const label of said) expect(boxesMeet(growBox(box, size - 0.01), label.box), label.text).toBe(false)

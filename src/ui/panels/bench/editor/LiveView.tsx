@@ -5,6 +5,7 @@ import { layersMass } from '#assemblies/predict.ts'
 import { allCautions } from '#assemblies/usualCautions.ts'
 import { textWidth } from '#drawing/text.ts'
 import type { AssemblyDraft } from '#state/draft.ts'
+import { frequencyWords } from '#ui/charts/curveWords.ts'
 import { useWidth } from '#ui/charts/useWidth.ts'
 import { CurveView } from '#ui/panels/bench/CurveView.tsx'
 import type { Candidate } from '#ui/panels/bench/candidates.ts'
@@ -150,7 +151,7 @@ function Resonances({ candidate }: { readonly candidate: Candidate }) {
       <ul>
         {resonances.map(({ hz, cause, remedy }) => (
           <li key={`${Math.round(hz)} ${cause}`}>
-            <strong>{Math.round(hz)} Hz</strong> {capital(cause)}. <span className="soft">{remedy}</span>
+            <strong>{frequencyWords(hz)}</strong> {capital(cause)}. <span className="soft">{remedy}</span>
           </li>
         ))}
       </ul>

@@ -145,7 +145,7 @@ describe('words beside a rating', () => {
       'Published values: NBC-W1a: Table 9.10.3.1.-A, row W1a; seen. Where none is named: no published value for this build-up.',
     )
     expect(printedNote([rated({ shiftDb: 0, isNear: true })])).toBe('No published value for this build-up.')
-    expect(curveWords(rating, 'the wall')).toContain('published 36 (Table 9.10.3.1.-A, row W1a; seen)')
+    expect(curveWords(rating, 'the wall')).toContain('. Published 36 (Table 9.10.3.1.-A, row W1a; seen)')
   })
 
   test('tell a curve with its dips and its limit', () => {
