@@ -1,7 +1,6 @@
 import { scaleLinear } from 'd3-scale'
 import { useMemo } from 'react'
 import { layersDepth } from '#assemblies/layer.ts'
-import { layersMass } from '#assemblies/predict.ts'
 import { allCautions } from '#assemblies/usualCautions.ts'
 import { textWidth } from '#drawing/text.ts'
 import type { AssemblyDraft } from '#state/draft.ts'
@@ -10,13 +9,13 @@ import { useWidth } from '#ui/charts/useWidth.ts'
 import { CurveView } from '#ui/panels/bench/CurveView.tsx'
 import type { Candidate } from '#ui/panels/bench/candidates.ts'
 import { draftCandidate, draftCautions } from '#ui/panels/bench/editor/draftCandidate.ts'
+import { BuildFigures } from '#ui/panels/bench/inspect/BuildFigures.tsx'
 import { LiningCautions } from '#ui/panels/bench/LiningCautions.tsx'
 import { SectionView } from '#ui/panels/bench/SectionView.tsx'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { CautionItem } from '#ui/panels/ledger/quietLines.tsx'
-import { capital, otherUnit, stcWords } from '#ui/panels/words.ts'
-import { useCatalogue, useShownProject } from '#ui/session.ts'
-import { formatSurfaceMass, formatThickness } from '#units/format.ts'
+import { capital, stcWords } from '#ui/panels/words.ts'
+import { useCatalogue } from '#ui/session.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
 interface Props {
@@ -78,10 +77,7 @@ export function LiveView({ bench, draft, isFormer, asked, onAsk }: Props) {
 type FiguresProps = Pick<Props, 'bench' | 'draft' | 'isFormer'> & { readonly candidate: Candidate }
 
 function Figures({ bench, candidate, draft, isFormer }: FiguresProps) {
-  const { units } = useShownProject()
   const layers = draft.layers.map(({ layer }) => layer)
-  const depth = layersDepth(layers)
-  const mass = layersMass(layers)
   return (
     <div className="build-figures-place" aria-live="polite">
       {isFormer && (
@@ -90,24 +86,12 @@ function Figures({ bench, candidate, draft, isFormer }: FiguresProps) {
           What is typed cannot be built: this is the last version that can.
         </p>
       )}
-      <dl className="build-figures">
-        <div>
-          <dt>Depth</dt>
-          <dd>
-            {formatThickness(depth, units)} <small>{formatThickness(depth, otherUnit(units))}</small>
-          </dd>
-        </div>
-        <div>
-          <dt>Weight</dt>
-          <dd>
-            {formatSurfaceMass(mass, units)} <small>{formatSurfaceMass(mass, otherUnit(units))}</small>
-          </dd>
-        </div>
+      <BuildFigures layers={layers}>
         <div>
           <dt>{bench.first.label} with it</dt>
           <dd>{stcWords(candidate.described.rating)}</dd>
         </div>
-      </dl>
+      </BuildFigures>
     </div>
   )
 }

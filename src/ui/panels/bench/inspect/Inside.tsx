@@ -1,13 +1,8 @@
 import type { Assembly, ExistingConstruction } from '#assemblies/assembly.ts'
-import type { Layer } from '#assemblies/layer.ts'
-import { layersDepth } from '#assemblies/layer.ts'
-import { layersMass } from '#assemblies/predict.ts'
 import { allCautions } from '#assemblies/usualCautions.ts'
 import { FIXED_TO_OPTIONS } from '#ui/panels/bench/editor/editorWords.ts'
+import { BuildFigures } from '#ui/panels/bench/inspect/BuildFigures.tsx'
 import { LayerTable } from '#ui/panels/bench/inspect/LayerTable.tsx'
-import { otherUnit } from '#ui/panels/words.ts'
-import { useShownProject } from '#ui/session.ts'
-import { formatSurfaceMass, formatThickness } from '#units/format.ts'
 
 /** Everything an assembly is made of, to be read. */
 export function AssemblyInside({ assembly, isOwn }: { readonly assembly: Assembly; readonly isOwn: boolean }) {
@@ -15,7 +10,7 @@ export function AssemblyInside({ assembly, isOwn }: { readonly assembly: Assembl
   const fixed = FIXED_TO_OPTIONS.find(({ value }) => value === assembly.fixedTo)?.text ?? assembly.fixedTo
   return (
     <div className="inside">
-      <Figures layers={layers}>
+      <BuildFigures layers={layers}>
         <div>
           <dt>Cost band</dt>
           <dd>
@@ -26,7 +21,7 @@ export function AssemblyInside({ assembly, isOwn }: { readonly assembly: Assembl
           <dt>Fixed to</dt>
           <dd>{fixed}</dd>
         </div>
-      </Figures>
+      </BuildFigures>
       <LayerTable caption="From the surface to the room" layers={layers} sources={layerSources} whole={source} />
       <p className="table-note">
         As a whole, {source.status}: {source.text}
@@ -41,7 +36,7 @@ export function ExistingInside({ existing }: { readonly existing: ExistingConstr
   const { layers, layerSources, source, notes } = existing
   return (
     <div className="inside">
-      <Figures layers={layers} />
+      <BuildFigures layers={layers} />
       <LayerTable
         caption="From the far side to the bare face of the structure, its lining not counted"
         layers={layers}
@@ -53,29 +48,6 @@ export function ExistingInside({ existing }: { readonly existing: ExistingConstr
       </p>
       <Cautions lines={notes} />
     </div>
-  )
-}
-
-function Figures({ layers, children }: { readonly layers: readonly Layer[]; readonly children?: React.ReactNode }) {
-  const { units } = useShownProject()
-  const depth = layersDepth(layers)
-  const mass = layersMass(layers)
-  return (
-    <dl className="build-figures">
-      <div>
-        <dt>Depth</dt>
-        <dd>
-          {formatThickness(depth, units)} <small>{formatThickness(depth, otherUnit(units))}</small>
-        </dd>
-      </div>
-      <div>
-        <dt>Weight</dt>
-        <dd>
-          {formatSurfaceMass(mass, units)} <small>{formatSurfaceMass(mass, otherUnit(units))}</small>
-        </dd>
-      </div>
-      {children}
-    </dl>
   )
 }
 
