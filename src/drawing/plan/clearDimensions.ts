@@ -140,7 +140,9 @@ function placeChord(context: PlanContext, chord: Chord, rings: LocalRings, { alo
     const from = place(chord.start)
     const to = place(chord.end)
     if (!placer.isFreeLine(from, to, style.tick * 1.5)) continue
-    const marks = dimensionMarks({ from, to, text, colour: 'accent', role: 'clear-dimension', style }, placer)
+    // Beyond the walls it would read as one of the outside dimensions.
+    const dimension = { from, to, text, colour: 'accent', role: 'clear-dimension', style, beyond: 'neither' } as const
+    const marks = dimensionMarks(dimension, placer)
     if (marks) return marks
   }
   return null

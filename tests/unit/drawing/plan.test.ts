@@ -97,6 +97,22 @@ describe('the plan of a garage', () => {
     }
   })
 
+  it('never writes a clear size beyond the walls it lies between', () => {
+    const bounds = boundsOf(garage.corners.map(({ xMm, yMm }) => [xMm, yMm] as const))
+    let told = 0
+    for (const height of [200, 260, 300, 400, 640]) {
+      const frame = fitFrame(bounds, 700, height, SCREEN_PLAN_MARGIN)
+      const [left, right] = [bounds.minX, bounds.maxX].map((x) => frame.x + frame.scale * x)
+      const drawn = draw(garage, result, { frame, view: { x: 0, y: 0, width: 700, height } })
+      for (const { box } of texts(drawn).filter(({ role }) => role === 'clear-dimension')) {
+        told += 1
+        expect(box.x, String(height)).toBeGreaterThanOrEqual(left!)
+        expect(box.x + box.width, String(height)).toBeLessThanOrEqual(right!)
+      }
+    }
+    expect(told).toBeGreaterThan(0)
+  })
+
   it('has no label over another', () => {
     expect(overlaps(marks)).toEqual([])
   })
