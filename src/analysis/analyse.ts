@@ -1,8 +1,11 @@
 import { cautionsFor } from '#analysis/cautions.ts'
+import { cornersAsBuilt } from '#analysis/corners/cornersAsBuilt.ts'
 import { depthsOf } from '#analysis/depths.ts'
+import { checkFurniture } from '#analysis/furniture/checkFurniture.ts'
 import { meanHeight } from '#analysis/heights.ts'
 import { clearHeight, type HeightsTaken, ledgerOf } from '#analysis/ledger.ts'
-import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import { checkOpenings } from '#analysis/openings/checkOpenings.ts'
+import type { HeightField, SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Room, SurfaceFacts, Wall } from '#analysis/room.ts'
 import { choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { describeSurface } from '#analysis/surfaces.ts'
@@ -42,6 +45,8 @@ export function analyseScheme(input: AnalysisInput): SchemeAnalysis {
   }
   const surfaces = allSurfaces(input, sorted, clearHeight(room, taken))
   const ledger = ledgerOf(room, sorted, surfaces, taken, assemblyOf(input, room.ceiling))
+  const heights: HeightField = { patches: [], worstMissMm: 0 }
+  const openings = checkOpenings(input, { inset: sorted, clear, surfaces, ledger, heights })
   const result = {
     schemeId: scheme.id,
     name: scheme.name,
@@ -49,6 +54,10 @@ export function analyseScheme(input: AnalysisInput): SchemeAnalysis {
     clear,
     ledger,
     surfaces,
+    heights,
+    openings,
+    furniture: checkFurniture(input, { clear, heights, openings }),
+    corners: cornersAsBuilt(input, { surfaces }),
     lowestRated: lowestRated(surfaces),
   }
   return ok({ ...result, cautions: cautionsFor(input, result) })

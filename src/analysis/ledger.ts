@@ -41,7 +41,9 @@ export function ledgerOf(
       floorTakes: taken.floorTakes,
       ceilingTakes: taken.ceilingTakes,
       lowest,
+      mean: lowest,
     },
+    areaAbove: [],
     drops: drops.map(underDrop(lowest)),
     volumeM3: {
       existing: (existingM2 * existingHeight(room)) / 1000,

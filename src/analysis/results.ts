@@ -1,10 +1,11 @@
 import type { Prediction } from '#acoustics/layered/predict.ts'
 import type { RatingEvidence } from '#acoustics/rating.ts'
+import type { Swing } from '#analysis/room.ts'
 import type { SurfaceKind } from '#assemblies/assembly.ts'
 import type { Layer } from '#assemblies/layer.ts'
 import type { PublishedValue } from '#assemblies/published/match.ts'
 import type { Inset } from '#geometry/inset/insetRoom.ts'
-import type { Polygon } from '#geometry/polygon.ts'
+import type { Point, Polygon } from '#geometry/polygon.ts'
 import type { CubicMetres, Decibels, KilogramsPerSquareMetre, Millimetres, SquareMetres } from '#units/quantity.ts'
 
 /** True but doubtful, or worth a look: shown beside the number it belongs to, and exported. */
@@ -85,15 +86,102 @@ export interface Ledger {
     readonly existing: Millimetres
     readonly floorTakes: Millimetres
     readonly ceilingTakes: Millimetres
+    /** Least over the clear plan, away from drops. */
     readonly lowest: Millimetres
+    /** Clear volume over clear area, drops included. */
+    readonly mean: Millimetres
   }
   readonly drops: readonly { readonly id: string; readonly name: string; readonly clearHeightMm: Millimetres }[]
+  /** Clear floor with at least this height over it. */
+  readonly areaAbove: readonly { readonly heightMm: Millimetres; readonly areaM2: SquareMetres }[]
   readonly volumeM3: { readonly existing: CubicMetres; readonly clear: CubicMetres }
   readonly largestCircleMm: Millimetres
   readonly parts: number
   readonly addedMassKg: number
   /** Added weight that hangs on the existing joists. */
   readonly onJoistsKgM2: KilogramsPerSquareMetre
+}
+
+/** Part of the clear plan under one plane: height = atOrigin + perX * x + perY * y, all mm. */
+export interface HeightPatch {
+  readonly plan: readonly Polygon[]
+  readonly plane: Plane
+  /** Id of the drop it lies under; null: away from drops. */
+  readonly drop: string | null
+}
+
+/** A plane over the plan: atOrigin + perX * x + perY * y, mm. */
+export interface Plane {
+  readonly atOrigin: Millimetres
+  readonly perX: number
+  readonly perY: number
+}
+
+/** Clear heights: patches that do not overlap and together make up the clear plan, and how well the planes fit. */
+export interface HeightField {
+  readonly patches: readonly HeightPatch[]
+  /** Furthest a measured height lies from the plane laid through them; 0 for up to three. */
+  readonly worstMissMm: Millimetres
+}
+
+/** One opening after linings and floor; what is said of leaves is null for what has none. */
+export interface OpeningCheck {
+  readonly id: string
+  /** From the room face of the new lining to the existing face; 0 without one. */
+  readonly revealDepthMm: Millimetres
+  readonly clearWidthMm: Millimetres
+  /** Head over the new floor, reveal lining off. */
+  readonly clearHeightMm: Millimetres
+  /** New floor over the existing sill line; 0 for openings with a sill. */
+  readonly thresholdStepMm: Millimetres
+  readonly door: DoorCheck | null
+  /** Full sentences: a drop across the head, a swing that meets something, a leaf that stops short. */
+  readonly problems: readonly Note[]
+}
+
+/** How the leaves of one door stand and move; angles in degrees from shut. */
+export interface DoorCheck {
+  readonly leaves: readonly LeafCheck[]
+}
+
+export interface LeafCheck {
+  /** Where it hangs: "in the existing wall, 73 mm behind the new face". */
+  readonly hangs: string
+  readonly swing: Swing
+  /** How far it opens before a reveal stops it; 90 or more is a full opening. */
+  readonly opensDeg: number
+  /** Plan of what it sweeps, mm. */
+  readonly sweep: readonly Point[]
+  /** Plan of the leaf itself, open at min(opensDeg, 90), mm. */
+  readonly leaf: readonly Point[]
+  readonly hinge: Point
+  readonly widthMm: Millimetres
+}
+
+/** Whether a piece of furniture fits; problems are full sentences, empty: it does. */
+export interface FurnitureCheck {
+  readonly id: string
+  readonly footprint: readonly Point[]
+  /** Footprint and its clearances. */
+  readonly withClearance: readonly Point[]
+  readonly problems: readonly Note[]
+}
+
+/** Where two walls meet in the scheme as it would be built. */
+export interface CornerAsBuilt {
+  readonly cornerId: string
+  /** Walls before and after the corner. */
+  readonly walls: readonly [string, string]
+  /** Wall whose lining runs through; null where fewer than two linings meet. */
+  readonly runsThrough: string | null
+  /** The user chose it. */
+  readonly isChosen: boolean
+  /** Left open between the lining that stops and what it meets, then sealed; null where nothing is built. */
+  readonly gapMm: Millimetres | null
+  /** A full sentence for the drawing. */
+  readonly text: string
+  /** A resilient lining would touch a wall that is left as it is. */
+  readonly touchesUntreated: boolean
 }
 
 /** A sentence a designer must read: what, why, and who decides. Life-safety cautions always stand in full. */
@@ -116,6 +204,11 @@ export interface SchemeResult {
   /** Walls in outline order, then the ceiling, then the floor. */
   readonly surfaces: readonly SurfaceResult[]
   readonly cautions: readonly Caution[]
+  /** The clear height everywhere. */
+  readonly heights: HeightField
+  readonly openings: readonly OpeningCheck[]
+  readonly furniture: readonly FurnitureCheck[]
+  readonly corners: readonly CornerAsBuilt[]
   /** Lowest STC among the surfaces that have a rating; openings, leaks and flanking not counted. */
   readonly lowestRated: { readonly surfaceId: string; readonly stc: Decibels } | null
 }

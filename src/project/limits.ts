@@ -13,3 +13,8 @@ export const MOST_LAYERS = 40
 export const LONGEST_SHORT_NAME = 40
 /** A sentence to whoever builds it. @source our own choice */
 export const LONGEST_CAUTION = 600
+/** A picture to trace is brought down to this many pixels a side. @source our own choice */
+export const LARGEST_PX = 4000
+/** Pictures past this make a file that is slow to send; said, not refused. @source our own choice */
+export const HEAVY_PICTURE_BYTES = 10_000_000
+export const MOST_UNDERLAYS = 20

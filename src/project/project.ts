@@ -1,7 +1,7 @@
 import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
 import type { Assembly } from '#assemblies/assembly.ts'
-import type { LengthUnit } from '#units/quantity.ts'
+import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 
 export const FORMAT = 'leafgap-project'
 export const VERSION = 1
@@ -10,6 +10,47 @@ export const VERSION = 1
 export interface Reserved {
   readonly id: string
   readonly [key: string]: unknown
+}
+
+/** Where a new wall puts its thickness, as one looks along the line it was drawn on: to the left, half and half, to the right. */
+export type Placement = 'first' | 'middle' | 'second'
+
+/** A new wall between two rooms of the project: the two walls it shows them, and what it is built of. */
+export interface Partition {
+  readonly id: string
+  readonly name: string
+  /** Id of an existing construction; its layers give the depth. Linings on either face are choices of the two walls. */
+  readonly construction: string
+  readonly placement: Placement
+  readonly sides: readonly [PartitionSide, PartitionSide]
+}
+
+export interface PartitionSide {
+  readonly room: string
+  readonly wall: string
+}
+
+/**
+ * A picture under the plan, to trace from. The picture itself is kept beside the document by its content hash, and stands
+ * in `dataBase64` only in a saved file.
+ */
+export interface Underlay {
+  readonly id: string
+  readonly name: string
+  readonly sha256: string
+  readonly mime: 'image/png' | 'image/jpeg'
+  readonly widthPx: number
+  readonly heightPx: number
+  /** Where the middle of the picture lies in the plan. */
+  readonly xMm: Millimetres
+  readonly yMm: Millimetres
+  readonly mmPerPx: number
+  /** Counter-clockwise. */
+  readonly angleDeg: number
+  readonly opacity: number
+  readonly isLocked: boolean
+  readonly isShown: boolean
+  readonly dataBase64?: string | undefined
 }
 
 /** One file: the rooms as they stand and the schemes. Only what the user decided; results are never stored. */
@@ -21,7 +62,7 @@ export interface Project {
   readonly note: string
   readonly units: LengthUnit
   readonly rooms: readonly Room[]
-  readonly partitions: readonly Reserved[]
+  readonly partitions: readonly Partition[]
   readonly receivers: readonly Reserved[]
   readonly sources: readonly Reserved[]
   /** Built by the user of this project, beside the built-in ones. */
@@ -29,5 +70,5 @@ export interface Project {
   readonly schemes: readonly Scheme[]
   /** Id of the scheme put forward to the client; null: none yet. */
   readonly proposal: string | null
-  readonly underlays: readonly Reserved[]
+  readonly underlays: readonly Underlay[]
 }

@@ -1,6 +1,15 @@
 import { z } from 'zod'
+import { FURNITURE_KINDS, OPENING_KINDS } from '#analysis/room.ts'
 import { typedAssemblySchema } from '#assemblies/schema.ts'
-import { DEEPEST_MM, LARGEST_MM, LONGEST_NAME, LONGEST_NOTE, MOST_ASSEMBLIES } from '#project/limits.ts'
+import {
+  DEEPEST_MM,
+  LARGEST_MM,
+  LARGEST_PX,
+  LONGEST_NAME,
+  LONGEST_NOTE,
+  MOST_ASSEMBLIES,
+  MOST_UNDERLAYS,
+} from '#project/limits.ts'
 import { FORMAT } from '#project/project.ts'
 
 const coordinate = z.number().min(-LARGEST_MM).max(LARGEST_MM)
@@ -29,6 +38,48 @@ const facts = {
 const planPoint = z.strictObject({ xMm: coordinate, yMm: coordinate })
 const ring = z.array(planPoint).min(3, { error: 'needs at least three corners' })
 
+const heightPoint = z.strictObject({
+  id,
+  xMm: coordinate,
+  yMm: coordinate,
+  heightMm: size,
+  floorMm: coordinate.default(0),
+})
+const heights = z.array(heightPoint).min(1, { error: 'needs at least one measured height' })
+const hinge = z.enum(['from', 'to'])
+const swing = z.enum(['in', 'out'])
+
+const opening = z.strictObject({
+  id,
+  kind: z.enum(OPENING_KINDS),
+  name,
+  wall: id,
+  fromMm: depth,
+  widthMm: size,
+  heightMm: size,
+  sillMm: depth,
+  hinge: hinge.default('from'),
+  swing: swing.default('in'),
+  leaves: z.enum(['one', 'two']).default('one'),
+  hungIn: z.enum(['existing', 'lining']).default('existing'),
+  lobby: z.strictObject({ hinge, swing }).nullable().default(null),
+  revealLiningMm: allowance.default(0),
+  shape: z.enum(['rectangular', 'round']).default('rectangular'),
+})
+
+const furniture = z.strictObject({
+  id,
+  kind: z.enum(FURNITURE_KINDS),
+  name,
+  xMm: coordinate,
+  yMm: coordinate,
+  widthMm: size,
+  depthMm: size,
+  heightMm: size,
+  angleDeg: z.number().min(-360).max(360),
+  clearance: z.strictObject({ frontMm: depth, backMm: depth, leftMm: depth, rightMm: depth }),
+})
+
 const room = z.strictObject({
   id,
   name,
@@ -38,28 +89,45 @@ const room = z.strictObject({
   walls: z.array(z.strictObject({ ...facts, from: id, to: id })),
   ceiling: z.strictObject(facts),
   floor: z.strictObject(facts),
-  heights: z
-    .array(z.strictObject({ id, xMm: coordinate, yMm: coordinate, heightMm: size }))
-    .min(1, { error: 'needs at least one measured height' }),
+  heights,
+  ceilingShape: z.enum(['as-measured', 'level']).default('as-measured'),
+  ceilingParts: z.array(z.strictObject({ id, name, corners: ring, heights })).default([]),
   obstacles: z.array(z.strictObject({ id, name, corners: ring, liningMm: allowance })),
   drops: z.array(
     z.strictObject({ id, name, corners: ring, undersideMm: size, boxBelowMm: allowance, boxSidesMm: allowance }),
   ),
-  openings: z.array(
-    z.strictObject({
-      id,
-      kind: z.enum(['door', 'window', 'vehicle-door', 'vent']),
-      name,
-      wall: id,
-      fromMm: depth,
-      widthMm: size,
-      heightMm: size,
-      sillMm: depth,
-    }),
-  ),
+  openings: z.array(opening),
+  furniture: z.array(furniture).default([]),
+  diagonals: z.array(z.strictObject({ id, from: id, to: id, measuredMm: size })).default([]),
 })
 
-const choice = z.strictObject({ assembly: id, removeLining: z.boolean() })
+const partition = z.strictObject({
+  id,
+  name,
+  construction: id,
+  placement: z.enum(['first', 'middle', 'second']),
+  sides: z.tuple([z.strictObject({ room: id, wall: id }), z.strictObject({ room: id, wall: id })]),
+})
+
+const underlay = z.strictObject({
+  id,
+  name,
+  sha256: z.string().regex(/^[0-9a-f]{64}$/, { error: 'needs the 64 hexadecimal digits of its picture' }),
+  mime: z.enum(['image/png', 'image/jpeg']),
+  widthPx: z.number().int().positive().max(LARGEST_PX),
+  heightPx: z.number().int().positive().max(LARGEST_PX),
+  xMm: coordinate,
+  yMm: coordinate,
+  mmPerPx: z.number().positive().max(LARGEST_MM),
+  angleDeg: z.number().min(-360).max(360),
+  opacity: z.number().min(0).max(1),
+  isLocked: z.boolean(),
+  isShown: z.boolean(),
+  /** The picture itself, only in a saved file. */
+  dataBase64: z.string().optional(),
+})
+
+const choice = z.strictObject({ assembly: id, removeLining: z.boolean(), laidLevel: z.boolean().optional() })
 
 /** Kept as it is for a later Leafgap: this one neither reads nor changes what stands in it. */
 const reserved = z.array(z.looseObject({ id }))
@@ -72,7 +140,7 @@ export const projectSchema = z.strictObject({
   note: z.string().max(LONGEST_NOTE).default(''),
   units: z.enum(['mm', 'ft-in']),
   rooms: z.array(room).min(1, { error: 'needs at least one room' }),
-  partitions: reserved,
+  partitions: z.array(partition),
   receivers: reserved,
   sources: reserved,
   assemblies: z.array(typedAssemblySchema).max(MOST_ASSEMBLIES),
@@ -80,5 +148,5 @@ export const projectSchema = z.strictObject({
     .array(z.strictObject({ id, name, choices: z.record(id, choice) }))
     .min(1, { error: 'needs at least one scheme' }),
   proposal: id.nullable().default(null),
-  underlays: reserved,
+  underlays: z.array(underlay).max(MOST_UNDERLAYS),
 })

@@ -1,8 +1,31 @@
 import { createStore } from 'zustand/vanilla'
+import type { FurnitureKind, OpeningKind } from '#analysis/room.ts'
 import type { AssemblyDraft, Building } from '#state/draft.ts'
 
-/** What the pointer does on the plan. */
-export type Tool = 'select' | 'draw'
+/** What the pointer does on the plan: pick and move, draw an outline, put a new thing down, cut a room in two, calibrate a picture. */
+export type Tool = 'select' | 'draw' | 'add' | 'cut' | 'calibrate'
+
+/** What stands in, hangs over or lies under a room, and is not a surface. */
+export type ThingKind =
+  | 'opening'
+  | 'obstacle'
+  | 'drop'
+  | 'height'
+  | 'ceiling-part'
+  | 'furniture'
+  | 'partition'
+  | 'underlay'
+
+export interface Thing {
+  readonly kind: ThingKind
+  readonly id: string
+}
+
+/** What the Add tool puts down at the next press. */
+export type Adding =
+  | { readonly kind: 'opening'; readonly opening: OpeningKind }
+  | { readonly kind: 'furniture'; readonly furniture: FurnitureKind }
+  | { readonly kind: 'obstacle' | 'drop' | 'height' | 'ceiling-part' }
 
 /** What the bench shows of the selected surfaces. */
 export type BenchView = 'choose' | 'section' | 'curve' | 'inside' | 'build' | 'stands'
@@ -14,6 +37,10 @@ export interface ViewState {
   /** Selected walls, ceiling or floor, by id; several while a key is held. */
   readonly surfaceIds: readonly string[]
   readonly cornerId: string | null
+  /** The selected thing; surfaces and corners are let go while there is one. */
+  readonly thing: Thing | null
+  /** Set while the tool is add. */
+  readonly adding: Adding | null
   readonly tool: Tool
   /** Assembly pointed at in the bench: previewed, not chosen. */
   readonly pointedAssembly: string | null
@@ -30,6 +57,8 @@ export function createViewStore(first: Pick<ViewState, 'roomId' | 'schemeId'>) {
     ...first,
     surfaceIds: [],
     cornerId: null,
+    thing: null,
+    adding: null,
     tool: 'select',
     pointedAssembly: null,
     showsSheet: false,

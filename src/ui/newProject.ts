@@ -33,9 +33,13 @@ const ROOM: Room = {
     outOfTrueMm: 0,
   },
   heights: [],
+  ceilingShape: 'as-measured',
+  ceilingParts: [],
   obstacles: [],
   drops: [],
   openings: [],
+  furniture: [],
+  diagonals: [],
 }
 
 /** A project that waits for its outline: not yet one that can be saved. */

@@ -34,10 +34,14 @@ export function aPlanRoom(plan: RoomPlan): Room {
     })),
     ceiling: facts('ceiling', 'truss-osb-shingles'),
     floor: facts('floor', 'slab-on-ground'),
-    heights: [{ id: 'h1', xMm: 0, yMm: 0, heightMm: plan.heightMm ?? 2590.8 }],
+    heights: [{ id: 'h1', xMm: 0, yMm: 0, heightMm: plan.heightMm ?? 2590.8, floorMm: 0 }],
+    ceilingShape: 'as-measured',
+    ceilingParts: [],
     obstacles: plan.obstacles ?? [],
     drops: plan.drops ?? [],
     openings: plan.openings ?? [],
+    furniture: [],
+    diagonals: [],
   }
 }
 
@@ -115,6 +119,10 @@ export function aPlanResult(
       surface(room.floor, 'floor', 'Floor', floor, 50),
     ],
     cautions,
+    heights: { patches: [], worstMissMm: 0 },
+    openings: [],
+    furniture: [],
+    corners: [],
     lowestRated: { surfaceId: 'w1', stc: 52 },
   }
 }
@@ -149,7 +157,8 @@ function aLedger(room: Room, clearMm2: number, outlineMm2: number, clear: readon
     },
     keptPercent: (100 * clearMm2) / outlineMm2,
     clearSizeMm: { width: Math.max(...xs) - Math.min(...xs), length: Math.max(...ys) - Math.min(...ys) },
-    clearHeightMm: { existing, floorTakes: 12.7, ceilingTakes: 196.85, lowest },
+    clearHeightMm: { existing, floorTakes: 12.7, ceilingTakes: 196.85, lowest, mean: lowest },
+    areaAbove: [],
     drops: room.drops.map(({ id, name, undersideMm }) => ({ id, name, clearHeightMm: undersideMm - 85 })),
     volumeM3: { existing: (outlineMm2 * existing) / 1e9, clear: (clearMm2 * lowest) / 1e9 },
     largestCircleMm: 3000,
@@ -158,6 +167,17 @@ function aLedger(room: Room, clearMm2: number, outlineMm2: number, clear: readon
     onJoistsKgM2: 0,
   }
 }
+
+/** What an opening says of leaves until somebody says better. */
+const SHUT = {
+  hinge: 'from',
+  swing: 'in',
+  leaves: 'one',
+  hungIn: 'existing',
+  lobby: null,
+  revealLiningMm: 0,
+  shape: 'rectangular',
+} as const
 
 /** 12 by 20 ft with a vehicle door, a side door and a window. */
 export function aGarage(): Room {
@@ -178,6 +198,7 @@ export function aGarage(): Room {
         widthMm: 2438.4,
         heightMm: 2133.6,
         sillMm: 0,
+        ...SHUT,
       },
       {
         id: 'o2',
@@ -188,6 +209,7 @@ export function aGarage(): Room {
         widthMm: 812.8,
         heightMm: 2032,
         sillMm: 0,
+        ...SHUT,
       },
       {
         id: 'o3',
@@ -198,6 +220,7 @@ export function aGarage(): Room {
         widthMm: 914.4,
         heightMm: 609.6,
         sillMm: 1371.6,
+        ...SHUT,
       },
     ],
   })
@@ -232,6 +255,7 @@ export function aBasement(): Room {
         widthMm: 812.8,
         heightMm: 2032,
         sillMm: 0,
+        ...SHUT,
       },
       {
         id: 'o2',
@@ -242,6 +266,7 @@ export function aBasement(): Room {
         widthMm: 812.8,
         heightMm: 914.4,
         sillMm: 1066.8,
+        ...SHUT,
       },
     ],
     obstacles: [

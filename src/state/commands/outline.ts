@@ -153,7 +153,7 @@ export function setRoomHeight(roomId: string, heightMm: Millimetres): Command {
       editRoom(project, roomId, (room) => {
         const refused = positive('The height', heightMm)
         if (refused) return fail(refused)
-        const point = room.heights[0] ?? { id: freeId('height', []), xMm: 0, yMm: 0, heightMm }
+        const point = room.heights[0] ?? { id: freeId('height', []), xMm: 0, yMm: 0, heightMm, floorMm: 0 }
         return ok({ ...room, heights: [{ ...point, heightMm }] })
       }),
   }
