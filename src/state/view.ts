@@ -30,6 +30,18 @@ export type Adding =
 /** What the bench shows of the selected surfaces. */
 export type BenchView = 'choose' | 'section' | 'curve' | 'inside' | 'build' | 'stands'
 
+/** What the bench shows of the whole room. */
+export type RoomView =
+  | 'surfaces'
+  | 'outline'
+  | 'heights'
+  | 'openings'
+  | 'standing'
+  | 'furniture'
+  | 'corners'
+  | 'rooms'
+  | 'compare'
+
 /** What the page looks at: never saved, never undone. */
 export interface ViewState {
   readonly roomId: string
@@ -46,6 +58,13 @@ export interface ViewState {
   readonly pointedAssembly: string | null
   readonly showsSheet: boolean
   readonly benchView: BenchView
+  readonly roomView: RoomView
+  /** The thing last picked in a table: while it is the selected one, the bench stays with the table. */
+  readonly listedThing: Thing | null
+  /** Which end of a wall moves when its length is typed. */
+  readonly movingEnd: 'from' | 'to'
+  /** The largest circle and the narrowest width stand on the plan. */
+  readonly showsFit: boolean
   /** The assembly being built in the bench; it waits there whatever else is looked at. */
   readonly building: Building | null
   /** Asked for while another is not saved yet: begun once that is settled. */
@@ -63,6 +82,10 @@ export function createViewStore(first: Pick<ViewState, 'roomId' | 'schemeId'>) {
     pointedAssembly: null,
     showsSheet: false,
     benchView: 'choose',
+    roomView: 'surfaces',
+    listedThing: null,
+    movingEnd: 'to',
+    showsFit: false,
     building: null,
     wantedDraft: null,
   }))
