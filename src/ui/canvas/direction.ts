@@ -2,32 +2,64 @@ import { fail, ok, type Result } from '#units/result.ts'
 
 /** Degrees counter-clockwise from right, as in the plan. */
 const WORDS: Readonly<Record<string, number>> = { right: 0, up: 90, left: 180, down: 270 }
+/** Degrees turned from the wall before, counter-clockwise; the first word of a turn may be cut to its first letter. */
+const TURNS: Readonly<Record<string, number>> = { left: 90, right: -90 }
+
+/** A direction that turns with the last wall, so that it can be asked for again at the next one. */
+const RELATIVE = /^(?:[+-]\s*\d|[a-z]+\s+turn$)/
 
 /**
- * Reads a typed direction: right, up, left, down (their first letter is enough), or degrees counter-clockwise from right.
+ * Reads a typed direction: right, up, left, down (their first letter is enough); degrees counter-clockwise from right; or a
+ * turn from the last wall: "left turn", "right turn", or degrees with a sign, +45 to the left, -90 to the right.
+ * @param before  direction of the last wall, degrees; a first wall turns from right
  * @returns degrees from 0 up to 360, or a sentence saying what was expected
  */
-export function parseDirection(text: string): Result<number, string> {
+export function parseDirection(text: string, before = 0): Result<number, string> {
   const tidy = text
     .trim()
     .toLowerCase()
     .replace(',', '.')
+    .replace(/[−–]/g, '-')
     .replace(/\s*(?:°|degrees?|deg)$/, '')
-  for (const [word, degrees] of Object.entries(WORDS)) {
-    if (tidy !== '' && word.startsWith(tidy)) return ok(degrees)
+  const turn = /^([a-z]+)\s+turn$/.exec(tidy)?.[1]
+  const words = turn === undefined ? WORDS : TURNS
+  for (const [word, degrees] of Object.entries(words)) {
+    if (tidy !== '' && word.startsWith(turn ?? tidy))
+      return ok(wholeTurn(turn === undefined ? degrees : before + degrees))
   }
-  const degrees = Number(tidy)
-  if (tidy !== '' && Number.isFinite(degrees)) return ok(((degrees % 360) + 360) % 360)
-  return fail(
-    `"${text.trim()}" is not a direction: write right, up, left, down, or degrees counter-clockwise from right.`,
-  )
+  const degrees = Number(tidy.replace(/^([+-])\s+/, '$1'))
+  if (tidy === '' || !Number.isFinite(degrees)) return fail(notADirection(text))
+  return ok(wholeTurn(RELATIVE.test(tidy) ? before + degrees : degrees))
+}
+
+function notADirection(text: string): string {
+  return `"${text.trim()}" is not a direction: write right, up, left, down, degrees counter-clockwise from right, or left turn, right turn.`
+}
+
+/** From 0 up to 360; what lies there already keeps its digits. */
+function wholeTurn(degrees: number): number {
+  return degrees >= 0 && degrees < 360 ? degrees : ((degrees % 360) + 360) % 360
 }
 
 /** Up, 90°; or 37.5°. */
 export function directionName(degrees: number): string {
   const rounded = Math.round(degrees * 10) / 10
-  const word = Object.entries(WORDS).find(([, value]) => value === rounded % 360)?.[0]
+  const word = directionWord(rounded)
   return word ? `${word}, ${rounded % 360}°` : `${rounded}°`
+}
+
+/** What a direction is written as in its field: up, or 37.5. */
+export function directionText(degrees: number): string {
+  return directionWord(degrees) ?? String(Math.round(degrees * 1000) / 1000)
+}
+
+/** The two square turns after a wall in this direction, the usual next walls: left first. */
+export function squareTurns(degrees: number): readonly [number, number] {
+  return [wholeTurn(degrees + 90), wholeTurn(degrees - 90)]
+}
+
+function directionWord(degrees: number): string | undefined {
+  return Object.entries(WORDS).find(([, value]) => value === degrees % 360)?.[0]
 }
 
 /** The direction an arrow key stands for; null for any other key. */

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { arrowDirection, directionName, parseDirection, stepFrom } from '#ui/canvas/direction.ts'
+import {
+  arrowDirection,
+  directionName,
+  directionText,
+  parseDirection,
+  squareTurns,
+  stepFrom,
+} from '#ui/canvas/direction.ts'
 
 describe('a typed direction', () => {
   it.each([
@@ -18,6 +25,32 @@ describe('a typed direction', () => {
     const read = parseDirection('north')
     expect(read.ok ? '' : read.error).toMatch(/"north" is not a direction: write right, up, left, down/)
     expect(parseDirection('').ok).toBe(false)
+  })
+
+  it.each([
+    ['left turn', 0, 90],
+    ['l turn', 270, 0],
+    ['right turn', 0, 270],
+    ['+45', 90, 135],
+    ['- 45°', 90, 45],
+    ['45', 90, 45],
+  ])('%s after a wall at %d degrees is %d degrees', (text, before, degrees) => {
+    expect(parseDirection(text, before)).toEqual({ ok: true, value: degrees })
+  })
+
+  it('does not turn where the word is not a turn', () => {
+    expect(parseDirection('up turn', 0).ok).toBe(false)
+    expect(parseDirection('turn', 0).ok).toBe(false)
+  })
+
+  it('offers the two square turns, and writes a direction as it can be typed', () => {
+    expect(squareTurns(0)).toEqual([90, 270])
+    expect(squareTurns(270)).toEqual([0, 180])
+    expect([0, 90, 180, 270, 45, 359.99999].map(directionText)).toEqual(['right', 'up', 'left', 'down', '45', '360'])
+    expect([45, 12.3456].map((degrees) => parseDirection(directionText(degrees)))).toEqual([
+      { ok: true, value: 45 },
+      { ok: true, value: 12.346 },
+    ])
   })
 
   it('is exact in quarter turns and read back in words', () => {
