@@ -1,4 +1,4 @@
-import type { Point } from '#geometry/polygon.ts'
+import type { Point, Ring } from '#geometry/polygon.ts'
 import { type LengthUnit, type Millimetres, MM_PER_INCH } from '#units/quantity.ts'
 
 /** A line a dragged corner likes to lie on. */
@@ -6,8 +6,15 @@ export interface SnapLine {
   readonly through: Point
   /** Unit direction. */
   readonly along: Point
-  /** Lower wins: right angles at neighbours before alignment with far corners. */
+  /** Lower wins: right angles at neighbours, then other walls' lines, then 45 degrees and alignment with far corners. */
   readonly rank: number
+}
+
+/** A place that holds a dragged corner by itself: another room's corner, the middle of a wall, the foot of a perpendicular. */
+export interface SnapPlace {
+  readonly at: Point
+  /** Where the guide to it begins; null: it needs none. */
+  readonly seenFrom: Point | null
 }
 
 export interface Snapped {
@@ -19,6 +26,8 @@ export interface Snapped {
 export interface SnapInput {
   readonly at: Point
   readonly lines: readonly SnapLine[]
+  /** Absent: none. They hold before any line does. */
+  readonly places?: readonly SnapPlace[] | undefined
   /** How near a line must pass to hold the point. */
   readonly tolerance: Millimetres
   /** Grid on which lengths and free places fall. */
@@ -38,10 +47,12 @@ export function finestStep(unit: LengthUnit): Millimetres {
   return unit === 'mm' ? 1 : MM_PER_INCH / 16
 }
 
-/** Where a dragged corner comes to lie: where two lines meet, on one line at a whole step, or on the grid. */
+/** Where a dragged corner comes to lie: on a place, where two lines meet, on one line at a whole step, or on the grid. */
 export function snapPoint(input: SnapInput): Snapped {
   const { at, step } = input
   if (input.free) return { point: roundPoint(at, input.finest), guides: [] }
+  const place = nearestPlace(input)
+  if (place) return { point: place.at, guides: place.seenFrom ? [[place.seenFrom, place.at]] : [] }
   const near = input.lines
     .map((line) => ({ line, distance: distanceTo(line, at) }))
     .filter(({ distance }) => distance <= input.tolerance)
@@ -60,33 +71,77 @@ export function snapPoint(input: SnapInput): Snapped {
   return { point, guides: guidesOf([first], point) }
 }
 
-/** Lines for a corner that moves between two neighbours: level and plumb through all corners, square to the next walls. */
-export function cornerLines(corners: readonly Point[], index: number): SnapLine[] {
+function nearestPlace({ at, places = [], tolerance }: SnapInput): SnapPlace | null {
+  let best: SnapPlace | null = null
+  let least = tolerance
+  for (const place of places) {
+    const away = distance(place.at, at)
+    if (away <= least) {
+      best = place
+      least = away
+    }
+  }
+  return best
+}
+
+/**
+ * Lines for a corner that moves between two neighbours: level, plumb and at 45 degrees through them, square to the next
+ * walls and in line with them, level and plumb through all other corners and through the middles of walls.
+ * @param others  outlines of the project's other rooms
+ */
+export function cornerLines(corners: readonly Point[], index: number, others: readonly Ring[] = []): SnapLine[] {
   const count = corners.length
   const lines: SnapLine[] = []
   for (const direction of [-1, 1]) {
     const neighbour = corners[wrap(index + direction, count)]
     const beyond = corners[wrap(index + 2 * direction, count)]
     if (!neighbour || !beyond || count < 3) continue
-    lines.push(...axes(neighbour, 0))
-    lines.push(...square(beyond, neighbour))
+    lines.push(...axes(neighbour, 0), ...diagonals(neighbour, 2))
+    lines.push(...square(beyond, neighbour), ...inLine(beyond, neighbour, 2))
   }
   corners.forEach((corner, other) => {
-    if (other !== index) lines.push(...axes(corner, 2))
+    if (other !== index) lines.push(...axes(corner, 3))
+    const next = wrap(other + 1, count)
+    const end = corners[next]
+    if (end && other !== index && next !== index) lines.push(...axes(middleOf(corner, end), 4))
   })
-  return lines
+  return [...lines, ...others.flatMap((ring) => ringLines(ring, 2))]
 }
 
-/** Lines for the next corner of an outline being drawn: level, plumb and square to the last wall, in line with earlier corners. */
-export function drawingLines(points: readonly Point[]): SnapLine[] {
+/**
+ * Lines for the next corner of an outline being drawn: level, plumb, at 45 degrees and square to the last wall, in line
+ * with earlier corners and along the walls of other rooms.
+ */
+export function drawingLines(points: readonly Point[], others: readonly Ring[] = []): SnapLine[] {
+  const walls = others.flatMap((ring) => ringLines(ring, 2))
   const last = points.at(-1)
-  if (!last) return []
+  if (!last) return walls
   const before = points.at(-2)
   return [
     ...axes(last, 0),
     ...(before ? square(before, last) : []),
-    ...points.slice(0, -1).flatMap((point) => axes(point, 2)),
+    ...diagonals(last, 2),
+    ...walls,
+    ...points.slice(0, -1).flatMap((point) => axes(point, 3)),
   ]
+}
+
+/**
+ * Places along the walls of outlines that hold a corner: their corners, the middles of their walls, and on each wall the
+ * foot of the perpendicular from the last corner.
+ */
+export function ringPlaces(rings: readonly Ring[], last: Point | null): SnapPlace[] {
+  return rings.flatMap((ring) =>
+    ring.flatMap((from, i): SnapPlace[] => {
+      const to = ring[(i + 1) % ring.length] ?? from
+      const foot = last && footWithin(last, from, to)
+      return [
+        { at: from, seenFrom: null },
+        { at: middleOf(from, to), seenFrom: from },
+        ...(foot ? [{ at: foot, seenFrom: last }] : []),
+      ]
+    }),
+  )
 }
 
 /** How far a wall moves: to where it falls in line with another corner, or to the grid. */
@@ -124,6 +179,46 @@ function square(a: Point, b: Point): SnapLine[] {
   const along: Point = [-(b[1] - a[1]) / length, (b[0] - a[0]) / length]
   const isOnAxis = Math.abs(along[0]) < 1e-6 || Math.abs(along[1]) < 1e-6
   return isOnAxis ? [] : [{ through: b, along, rank: 1 }]
+}
+
+/** Both lines at 45 degrees through a place. */
+function diagonals(through: Point, rank: number): SnapLine[] {
+  return [
+    { through, along: [Math.SQRT1_2, Math.SQRT1_2], rank },
+    { through, along: [Math.SQRT1_2, -Math.SQRT1_2], rank },
+  ]
+}
+
+/** The line a wall runs on, where it is neither level nor plumb: those its corners bring already. */
+function inLine(a: Point, b: Point, rank: number): SnapLine[] {
+  const length = distance(a, b)
+  if (length < 1) return []
+  const along: Point = [(b[0] - a[0]) / length, (b[1] - a[1]) / length]
+  const isOnAxis = Math.abs(along[0]) < 1e-6 || Math.abs(along[1]) < 1e-6
+  return isOnAxis ? [] : [{ through: b, along, rank }]
+}
+
+/** The lines that the walls of another outline run on. */
+function ringLines(ring: Ring, rank: number): SnapLine[] {
+  return ring.flatMap((from, i) => {
+    const to = ring[(i + 1) % ring.length] ?? from
+    const length = distance(from, to)
+    return length < 1 ? [] : [{ through: from, along: [(to[0] - from[0]) / length, (to[1] - from[1]) / length], rank }]
+  })
+}
+
+function middleOf(a: Point, b: Point): Point {
+  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+}
+
+/** Where the perpendicular from a place meets a wall; null beyond its ends or where it is no way off. */
+function footWithin(at: Point, from: Point, to: Point): Point | null {
+  const length = distance(from, to)
+  if (length < 1) return null
+  const along: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
+  const share = dot(along, [at[0] - from[0], at[1] - from[1]])
+  const foot: Point = [from[0] + along[0] * share, from[1] + along[1] * share]
+  return share <= 0 || share >= length || distance(foot, at) < 1 ? null : foot
 }
 
 function guidesOf(lines: readonly SnapLine[], point: Point): (readonly [Point, Point])[] {
