@@ -45,6 +45,8 @@ export interface Underlay {
   readonly xMm: Millimetres
   readonly yMm: Millimetres
   readonly mmPerPx: number
+  /** Its scale comes from two points and the distance measured between them; absent: it is a guess. */
+  readonly isCalibrated?: boolean | undefined
   /** Counter-clockwise. */
   readonly angleDeg: number
   readonly opacity: number

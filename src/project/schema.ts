@@ -119,6 +119,7 @@ const underlay = z.strictObject({
   xMm: coordinate,
   yMm: coordinate,
   mmPerPx: z.number().positive().max(LARGEST_MM),
+  isCalibrated: z.boolean().optional(),
   angleDeg: z.number().min(-360).max(360),
   opacity: z.number().min(0).max(1),
   isLocked: z.boolean(),
