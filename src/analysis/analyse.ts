@@ -1,16 +1,21 @@
 import { cautionsFor } from '#analysis/cautions.ts'
 import { cornersAsBuilt } from '#analysis/corners/cornersAsBuilt.ts'
-import { depthsOf } from '#analysis/depths.ts'
 import { checkFurniture } from '#analysis/furniture/checkFurniture.ts'
-import { meanHeight } from '#analysis/heights.ts'
-import { clearHeight, type HeightsTaken, ledgerOf } from '#analysis/ledger.ts'
+import { type Between, meanHeightAlong } from '#analysis/heights/along.ts'
+import { type ExistingSpace, existingSpace } from '#analysis/heights/existing.ts'
+import { facesOf, netDepth, outlineOf } from '#analysis/heights/faces.ts'
+import { type ClearSpace, clearSpace } from '#analysis/heights/field.ts'
+import { steepness } from '#analysis/heights/plane.ts'
+import { ledgerOf, sumAreas } from '#analysis/ledger.ts'
 import { checkOpenings } from '#analysis/openings/checkOpenings.ts'
-import type { HeightField, SchemeResult, SurfaceResult } from '#analysis/results.ts'
-import type { Room, SurfaceFacts, Wall } from '#analysis/room.ts'
+import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Opening, Room, SurfaceFacts, Wall } from '#analysis/room.ts'
 import { choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { describeSurface } from '#analysis/surfaces.ts'
+import { roomUnder } from '#analysis/takenOut.ts'
 import type { Assembly, Catalogue } from '#assemblies/assembly.ts'
 import { type Inset, type InsetRefusal, insetRoom } from '#geometry/inset/insetRoom.ts'
+import { isCounterClockwise } from '#geometry/outline.ts'
 import type { Point } from '#geometry/polygon.ts'
 import { ok, type Result } from '#units/result.ts'
 
@@ -26,10 +31,12 @@ export interface AnalysisInput {
 export type SchemeAnalysis = Result<SchemeResult, InsetRefusal>
 
 /** Computes what a scheme leaves of a room and how each of its surfaces isolates. */
-export function analyseScheme(input: AnalysisInput): SchemeAnalysis {
-  const { room, scheme } = input
+export function analyseScheme(given: AnalysisInput): SchemeAnalysis {
+  const { scheme } = given
+  const room = roomUnder(given.room, scheme)
+  const input: AnalysisInput = { ...given, room }
   const inset = insetRoom({
-    outline: room.corners.map((corner): Point => [corner.xMm, corner.yMm]),
+    outline: outlineOf(room),
     depthsMm: room.walls.map((wall) => netDepth(input, wall)),
     obstacles: room.obstacles.map((obstacle) => ({
       outline: obstacle.corners.map((corner): Point => [corner.xMm, corner.yMm]),
@@ -39,13 +46,13 @@ export function analyseScheme(input: AnalysisInput): SchemeAnalysis {
   if (!inset.ok) return inset
   const clear = [...inset.value.clear].sort((a, b) => b.areaMm2 - a.areaMm2)
   const sorted: Inset = { ...inset.value, clear }
-  const taken: HeightsTaken = {
-    ceilingTakes: netDepth(input, room.ceiling),
-    floorTakes: netDepth(input, room.floor),
-  }
-  const surfaces = allSurfaces(input, sorted, clearHeight(room, taken))
-  const ledger = ledgerOf(room, sorted, surfaces, taken, assemblyOf(input, room.ceiling))
-  const heights: HeightField = { patches: [], worstMissMm: 0 }
+  const faces = facesOf(input)
+  const existing = existingSpace(room, faces.levels)
+  const space = clearSpace(room, faces, clear)
+  const surfaces = allSurfaces(input, sorted, existing, space)
+  const ceilingAssembly = assemblyOf(input, room.ceiling)
+  const ledger = ledgerOf({ room, inset: sorted, surfaces, existing, space, ceilingAssembly })
+  const heights = space.field
   const openings = checkOpenings(input, { inset: sorted, clear, surfaces, ledger, heights })
   const result = {
     schemeId: scheme.id,
@@ -60,28 +67,44 @@ export function analyseScheme(input: AnalysisInput): SchemeAnalysis {
     corners: cornersAsBuilt(input, { surfaces }),
     lowestRated: lowestRated(surfaces),
   }
-  return ok({ ...result, cautions: cautionsFor(input, result) })
+  return ok({ ...result, cautions: cautionsFor(given, result) })
 }
 
 function assemblyOf(input: AnalysisInput, facts: SurfaceFacts): Assembly | null {
   return input.catalogue.assemblies.get(choiceFor(input.scheme, facts.id).assembly) ?? null
 }
 
-function netDepth(input: AnalysisInput, facts: SurfaceFacts): number {
-  return depthsOf(facts, choiceFor(input.scheme, facts.id), assemblyOf(input, facts)).net
-}
-
-function allSurfaces(input: AnalysisInput, inset: Inset, height: number): readonly SurfaceResult[] {
+function allSurfaces(
+  input: AnalysisInput,
+  inset: Inset,
+  existing: ExistingSpace,
+  space: ClearSpace,
+): readonly SurfaceResult[] {
   const { room } = input
-  const clearM2 = inset.clear.reduce((sum, part) => sum + part.areaMm2, 0) / 1e6
+  const clearMm2 = sumAreas(inset.clear)
+  const ceilingMm2 = space.ceilings.reduce((sum, { plan, ceiling }) => sum + sumAreas(plan) * steepness(ceiling), 0)
+  const heights: WallHeights = { existing: existing.between, clear: space.faces, outline: outlineOf(room) }
   return [
-    ...room.walls.map((wall, index) => wallResult(input, inset, wall, index, Math.max(0, height))),
-    flatResult(input, 'ceiling', inset.outlineMm2 / 1e6, clearM2),
-    flatResult(input, 'floor', inset.outlineMm2 / 1e6, clearM2),
+    ...room.walls.map((wall, index) => wallResult(input, inset, wall, index, heights)),
+    flatResult(input, 'ceiling', existing.ceilingM2, ceilingMm2 / 1e6),
+    flatResult(input, 'floor', existing.floorM2, (clearMm2 * steepness(space.faces.floor)) / 1e6),
   ]
 }
 
-function wallResult(input: AnalysisInput, inset: Inset, wall: Wall, index: number, height: number): SurfaceResult {
+/** What the heights of walls are read from: as they stand along the outline, and in the clear room. */
+interface WallHeights {
+  readonly existing: Between
+  readonly clear: Between
+  readonly outline: readonly Point[]
+}
+
+function wallResult(
+  input: AnalysisInput,
+  inset: Inset,
+  wall: Wall,
+  index: number,
+  heights: WallHeights,
+): SurfaceResult {
   const described = describeSurface({
     ...input,
     facts: wall,
@@ -96,8 +119,8 @@ function wallResult(input: AnalysisInput, inset: Inset, wall: Wall, index: numbe
     areaLostM2: ((onPlan?.areaMm2 ?? 0) - gainedBy(input.room, index, described.netDepthMm)) / 1e6,
     clearLengthMm,
     swallowed: onPlan?.swallowed ?? false,
-    soundAreaM2: wallSoundArea(input.room, wall, index),
-    addedMassKg: (described.addedMassKgM2 * clearLengthMm * height) / 1e6,
+    soundAreaM2: wallSoundArea(input.room, wall, index, heights),
+    addedMassKg: (described.addedMassKgM2 * linedMm2(onPlan, heights.clear)) / 1e6,
   }
 }
 
@@ -112,11 +135,26 @@ function wallLength(room: Room, index: number): number {
   return from && to ? Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) : 0
 }
 
-/** Existing length times mean existing height, less the openings in it, m2. */
-function wallSoundArea(room: Room, wall: Wall, index: number): number {
-  const gross = wallLength(room, index) * meanHeight(room)
+/** Face of a wall in the clear room, mm2: its pieces, each with its own mean height. */
+function linedMm2(onPlan: Inset['walls'][number] | undefined, clear: Between): number {
+  return (onPlan?.sections ?? []).reduce((sum, { from, to }) => {
+    return sum + Math.hypot(to[0] - from[0], to[1] - from[1]) * meanHeightAlong(from, to, clear)
+  }, 0)
+}
+
+/** Existing length times its own mean existing height, less the openings in it, m2. */
+function wallSoundArea(room: Room, wall: Wall, index: number, { outline, existing }: WallHeights): number {
+  const from = outline[index]
+  const to = outline[(index + 1) % outline.length]
+  if (!from || !to) return 0
+  const [start, end] = isCounterClockwise(outline) ? [from, to] : [to, from]
+  const gross = wallLength(room, index) * meanHeightAlong(start, end, existing)
   const openings = room.openings.filter((opening) => opening.wall === wall.id)
-  return Math.max(0, gross - openings.reduce((sum, opening) => sum + opening.widthMm * opening.heightMm, 0)) / 1e6
+  return Math.max(0, gross - openings.reduce((sum, opening) => sum + openingMm2(opening), 0)) / 1e6
+}
+
+function openingMm2({ kind, shape, widthMm, heightMm }: Opening): number {
+  return kind === 'vent' && shape === 'round' ? (Math.PI / 4) * widthMm ** 2 : widthMm * heightMm
 }
 
 function flatResult(

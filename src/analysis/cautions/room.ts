@@ -4,6 +4,7 @@ import { bothLengths, list } from '#analysis/cautions/words.ts'
 import limits from '#analysis/data/limits.json'
 import type { Caution, SchemeResult } from '#analysis/results.ts'
 import { choiceFor } from '#analysis/scheme.ts'
+import { takenOut } from '#analysis/takenOut.ts'
 import { AS_IS } from '#assemblies/assembly.ts'
 
 type Result = Omit<SchemeResult, 'cautions'>
@@ -11,14 +12,14 @@ type Result = Omit<SchemeResult, 'cautions'>
 /** What local code and licensed trades decide once a room is built into: height, escape, air, fire, electrics, damp. */
 export function roomCautions(input: AnalysisInput, result: Result): readonly Caution[] {
   const built = labelled(input.room).some(({ facts }) => choiceFor(input.scheme, facts.id).assembly !== AS_IS)
-  return [...heightCautions(result), ...(built ? builtCautions(input) : [])]
+  return [...heightCautions(result), ...takenOutCaution(input), ...(built ? builtCautions(input) : [])]
 }
 
 function heightCautions({ ledger }: Result): readonly Caution[] {
   const cautions: Caution[] = []
   const lowest = ledger.clearHeightMm.lowest
   const caution = (code: string, text: string) => cautions.push({ code, kind: 'life-safety', text, surfaces: [] })
-  if (lowest <= 0)
+  if (ledger.volumeM3.clear <= 0 && lowest <= 0)
     caution('no-height', 'The floor and ceiling build-ups take all the height there is: no room is left.')
   else if (lowest < limits.habitableHeightMm.value - 0.5) {
     caution(
@@ -34,6 +35,13 @@ function heightCautions({ ledger }: Result): readonly Caution[] {
     )
   }
   return cautions
+}
+
+function takenOutCaution({ room, scheme }: AnalysisInput): readonly Caution[] {
+  const names = takenOut(room, scheme).map(({ name }) => `"${name}"`)
+  if (names.length === 0) return []
+  const text = `This scheme takes out ${list(names)}: a pier, column or breast may carry load or brace the wall behind it, so a structural engineer must say what takes its place before anything is cut.`
+  return [{ code: 'taken-out', kind: 'life-safety', text, surfaces: [] }]
 }
 
 function builtCautions(input: AnalysisInput): readonly Caution[] {

@@ -1,4 +1,5 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
+import { heightCautions } from '#analysis/cautions/heights.ts'
 import { labelled } from '#analysis/cautions/lining.ts'
 import limits from '#analysis/data/limits.json'
 import type { Caution, SchemeResult } from '#analysis/results.ts'
@@ -9,8 +10,9 @@ type Result = Omit<SchemeResult, 'cautions'>
 /** Warnings of the geometry that are worth a designer's look; the others are said in words of their own below. */
 const TOLD: readonly string[] = ['tiny-edge', 'merged-edge', 'small-part', 'obstacle-outside']
 
-/** What the geometry says in words: swallowed walls, a split room, nothing left, sides too alike, several heights. */
-export function spaceCautions({ room }: AnalysisInput, result: Result): readonly Caution[] {
+/** What the geometry says in words: swallowed walls, a split room, nothing left, sides too alike, heights that do not fit. */
+export function spaceCautions(input: AnalysisInput, result: Result): readonly Caution[] {
+  const { room } = input
   const swallowed = result.surfaces.filter((surface) => surface.swallowed)
   return [
     ...swallowed.map((surface) =>
@@ -23,8 +25,7 @@ export function spaceCautions({ room }: AnalysisInput, result: Result): readonly
       .filter(({ code }) => TOLD.includes(code))
       .map((warning) => check(warning.code, warning.message, wallIds(room, warning.walls))),
     ...sideCautions(result),
-    ...heightCautions(room),
-    ...openingCautions(room),
+    ...heightCautions(input, result),
   ]
 }
 
@@ -45,27 +46,6 @@ function sideCautions({ ledger }: Result): readonly Caution[] {
   return [
     check('equal-sides', `The clear length and width are ${words}, so their first room modes fall on one another.`, []),
   ]
-}
-
-function heightCautions(room: AnalysisInput['room']): readonly Caution[] {
-  const heights = new Set(room.heights.map((point) => point.heightMm))
-  if (heights.size < 2) return []
-  return [
-    check(
-      'several-heights',
-      'Several heights were measured; the lowest is used for the whole room in these figures.',
-      [],
-    ),
-  ]
-}
-
-function openingCautions(room: AnalysisInput['room']): readonly Caution[] {
-  const highest = Math.max(...room.heights.map((point) => point.heightMm))
-  return room.openings
-    .filter((opening) => opening.sillMm + opening.heightMm > highest)
-    .map(({ name, wall }) =>
-      check('opening-too-high', `"${name}" reaches higher than the room: check one or the other.`, [wall]),
-    )
 }
 
 function wallIds(room: AnalysisInput['room'], walls: readonly number[]): readonly string[] {
