@@ -70,7 +70,13 @@ export function createPictureStore({ shelf, sha256, now }: PictureStoreInput): P
       for (const listener of listeners) listener()
       return kept
     },
-    sweep: (referred) => sweep(shelf, referred, now()),
+    sweep: async (referred) => {
+      try {
+        await sweep(shelf, referred, now())
+      } catch {
+        // Storage that cannot be read has nothing to take away; whoever needs a picture of it is told.
+      }
+    },
     follow: (listener) => {
       listeners.add(listener)
       return () => listeners.delete(listener)

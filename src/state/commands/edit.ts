@@ -12,7 +12,7 @@ export function editRoom(
 ): Result<Project, Refusal> {
   const index = project.rooms.findIndex((room) => room.id === roomId)
   const room = project.rooms[index]
-  if (!room) return fail({ code: 'no-room', message: `There is no room "${roomId}" in this project.` })
+  if (!room) return noRoom(roomId)
   const changed = change(room)
   if (!changed.ok) return changed
   if (changed.value === room) return ok(project)
@@ -21,6 +21,28 @@ export function editRoom(
     rooms: project.rooms.with(index, changed.value),
     schemes: followWalls(project.schemes, room, changed.value),
   })
+}
+
+export function noRoom(roomId: string): Result<never, Refusal> {
+  return fail({ code: 'no-room', message: `There is no room "${roomId}" in this project.` })
+}
+
+/** What a command answers where the thing it speaks of is not there any more. */
+export function noThing(what: string, id: string): Result<never, Refusal> {
+  return fail({ code: `no-${what.replace(' ', '-')}`, message: `There is no ${what} "${id}" in this room any more.` })
+}
+
+/** A list with the entry of this id changed; null where there is none. */
+export function changedEntry<Entry extends { readonly id: string }>(
+  entries: readonly Entry[],
+  id: string,
+  change: (entry: Entry) => Entry,
+): { readonly entries: readonly Entry[]; readonly entry: Entry } | null {
+  const index = entries.findIndex((entry) => entry.id === id)
+  const former = entries[index]
+  if (!former) return null
+  const entry = change(former)
+  return { entries: entries.with(index, entry), entry }
 }
 
 /** Wall 1, Wall 2 ..., Ceiling, Floor. */
@@ -36,4 +58,25 @@ export function freeId(prefix: string, taken: Iterable<string>): string {
   let n = 1
   while (used.has(`${prefix}-${n}`)) n += 1
   return `${prefix}-${n}`
+}
+
+/** Hands out ids that nothing in the project has, nor anything handed out before. */
+export function idGiver(project: Project): (prefix: string) => string {
+  const taken = new Set(projectIds(project))
+  return (prefix) => {
+    const id = freeId(prefix, taken)
+    taken.add(id)
+    return id
+  }
+}
+
+function projectIds(project: Project): readonly string[] {
+  return [...project.rooms.flatMap(roomIds), ...[...project.partitions, ...project.underlays].map(({ id }) => id)]
+}
+
+function roomIds(room: Room): readonly string[] {
+  const parts = [room.ceiling, room.floor, ...room.corners, ...room.walls, ...room.diagonals]
+  const things = [...room.openings, ...room.obstacles, ...room.drops, ...room.furniture, ...room.ceilingParts]
+  const heights = [...room.heights, ...room.ceilingParts.flatMap((part) => part.heights)]
+  return [room.id, ...[...parts, ...things, ...heights].map(({ id }) => id)]
 }

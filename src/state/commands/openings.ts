@@ -1,27 +1,36 @@
-import type { Corner, Opening, Room } from '#analysis/room.ts'
-import type { Refusal } from '#state/command.ts'
-import type { Millimetres } from '#units/quantity.ts'
+import type { Opening, Room } from '#analysis/room.ts'
+import type { Project } from '#project/project.ts'
+import type { Command, Refusal } from '#state/command.ts'
+import { changedEntry, editRoom, idGiver, noThing } from '#state/commands/edit.ts'
+import { openingRefusal } from '#state/commands/openingChecks.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
-/** Openings after walls have moved: one that would reach past its wall's end slides back; too wide a one is a refusal. */
-export function settleOpenings(room: Room): Result<Room, Refusal> {
-  let isSame = true
-  const openings: Opening[] = []
-  for (const opening of room.openings) {
-    const index = room.walls.findIndex((wall) => wall.id === opening.wall)
-    const most = wallLength(room.corners, index) - opening.widthMm
-    if (most < 0) {
-      const message = `Wall ${index + 1} would be shorter than its opening "${opening.name}" is wide; it was kept as it was.`
-      return fail({ code: 'opening-too-wide', message })
-    }
-    isSame &&= opening.fromMm <= most
-    openings.push(opening.fromMm <= most ? opening : { ...opening, fromMm: most })
+/** Puts a door, window, vehicle door or vent into a wall. */
+export function addOpening(roomId: string, opening: Omit<Opening, 'id'>): Command {
+  return {
+    label: `add ${opening.name.trim()}`,
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const added = { ...opening, id: idGiver(project)('opening'), name: opening.name.trim() }
+        return checkedOpening(project, { ...room, openings: [...room.openings, added] }, added)
+      }),
   }
-  return ok(isSame ? room : { ...room, openings })
 }
 
-function wallLength(corners: readonly Corner[], index: number): Millimetres {
-  const from = corners[index]
-  const to = corners[(index + 1) % corners.length]
-  return from && to ? Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm) : 0
+/** Changes what is said of an opening, its place in the wall among it. */
+export function changeOpening(roomId: string, id: string, patch: Partial<Omit<Opening, 'id'>>): Command {
+  return {
+    label: 'change opening',
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const changed = changedEntry(room.openings, id, (opening) => ({ ...opening, ...patch }))
+        if (!changed) return noThing('opening', id)
+        return checkedOpening(project, { ...room, openings: changed.entries }, changed.entry)
+      }),
+  }
+}
+
+function checkedOpening(project: Project, room: Room, opening: Opening): Result<Room, Refusal> {
+  const refused = openingRefusal(room, opening, project.units)
+  return refused ? fail(refused) : ok(room)
 }

@@ -1,22 +1,16 @@
-import type { Corner, Room, SurfaceFacts, Wall } from '#analysis/room.ts'
+import type { Corner, Room, Wall } from '#analysis/room.ts'
 import { validateOutline } from '#geometry/inset/validate.ts'
-import { outlineArea } from '#geometry/outline.ts'
 import type { Point } from '#geometry/polygon.ts'
 import { LARGEST_MM } from '#project/limits.ts'
 import type { Command, Refusal } from '#state/command.ts'
-import { editRoom, freeId } from '#state/commands/edit.ts'
-import { settleOpenings } from '#state/commands/openings.ts'
+import { positive } from '#state/commands/check.ts'
+import { editRoom, freeId, idGiver } from '#state/commands/edit.ts'
+import { footprint } from '#state/commands/furniture.ts'
+import { drawnRing, NEW_SURFACE, outlineFrom } from '#state/commands/newOutline.ts'
+import { settleOpenings } from '#state/commands/openingChecks.ts'
+import { meetsRoom, ringOf } from '#state/commands/rings.ts'
 import type { Millimetres } from '#units/quantity.ts'
 import { fail, ok, type Result } from '#units/result.ts'
-
-/** What a wall says about itself until the user says better. */
-const NEW_SURFACE: Omit<SurfaceFacts, 'id'> = {
-  existing: 'stud-2x4-osb-siding',
-  farSide: 'outdoors',
-  measuredTo: 'finished-face',
-  lining: { thicknessMm: 12.7, neededForFire: 'unknown' },
-  outOfTrueMm: 0,
-}
 
 /** Replaces the outline by one just drawn; the walls are new and carry the first wall's facts where there was one. */
 export function drawOutline(roomId: string, points: readonly Point[]): Command {
@@ -24,37 +18,15 @@ export function drawOutline(roomId: string, points: readonly Point[]): Command {
     label: 'draw the outline',
     apply: (project) =>
       editRoom(project, roomId, (room) => {
-        const given = withoutRepeats(points)
-        const drawn = outlineArea(given) < 0 ? [...given].reverse() : given
-        const taken = [...room.corners, ...room.walls].map((part) => part.id)
-        const corners: Corner[] = []
-        for (const [xMm, yMm] of drawn) corners.push({ id: nextId('corner', taken), xMm, yMm })
-        const facts = room.walls[0] ?? NEW_SURFACE
-        const walls: Wall[] = corners.map((corner, i) => ({
-          existing: facts.existing,
-          farSide: facts.farSide,
-          measuredTo: facts.measuredTo,
-          lining: facts.lining,
-          outOfTrueMm: 0,
-          id: nextId('wall', taken),
-          from: corner.id,
-          to: corners[(i + 1) % corners.length]?.id ?? corner.id,
-        }))
-        return checked({ ...room, corners, walls, openings: [], obstacles: [], drops: [] })
+        const { corners, walls } = outlineFrom(drawnRing(points), room.walls[0] ?? NEW_SURFACE, idGiver(project))
+        const furniture = room.furniture.filter((piece) => meetsRoom({ ...room, corners }, ringOf(footprint(piece))))
+        return checked({ ...room, corners, walls, furniture, ...NOTHING_MEASURED })
       }),
   }
 }
 
-/** Corners closer than this are one: what is left of a survey that came back to where it began, mm. */
-const SAME_CORNER_MM = 1
-
-/** Without a corner that repeats the one before it, the last one that returns to the first among them. */
-function withoutRepeats(points: readonly Point[]): readonly Point[] {
-  return points.filter(([x, y], i) => {
-    const [nextX, nextY] = points[(i + 1) % points.length] ?? [x, y]
-    return i === 0 || Math.hypot(nextX - x, nextY - y) >= SAME_CORNER_MM
-  })
-}
+/** What goes with the old outline. */
+const NOTHING_MEASURED = { openings: [], obstacles: [], drops: [], ceilingParts: [], diagonals: [] } as const
 
 /** Starts the outline from width (along x) and length (along y). */
 export function startRectangle(roomId: string, width: Millimetres, length: Millimetres): Command {
@@ -83,11 +55,16 @@ export function moveCorner(roomId: string, cornerId: string, xMm: Millimetres, y
 export function insertCorner(roomId: string, wallId: string, along: Millimetres): Command {
   return {
     label: 'insert corner',
-    apply: (project) => editRoom(project, roomId, (room) => splitWall(room, wallId, along)),
+    apply: (project) => editRoom(project, roomId, (room) => splitWall(room, wallId, along, idGiver(project))),
   }
 }
 
-function splitWall(room: Room, wallId: string, along: Millimetres): Result<Room, Refusal> {
+function splitWall(
+  room: Room,
+  wallId: string,
+  along: Millimetres,
+  give: (prefix: string) => string,
+): Result<Room, Refusal> {
   const index = room.walls.findIndex((wall) => wall.id === wallId)
   const wall = room.walls[index]
   const start = room.corners[index]
@@ -98,13 +75,12 @@ function splitWall(room: Room, wallId: string, along: Millimetres): Result<Room,
     return fail({ code: 'off-wall', message: `Wall ${index + 1}: a new corner has to lie between its two ends.` })
   }
   const share = along / length
-  const taken = [...room.corners, ...room.walls].map((part) => part.id)
   const corner: Corner = {
-    id: nextId('corner', taken),
+    id: give('corner'),
     xMm: start.xMm + share * (end.xMm - start.xMm),
     yMm: start.yMm + share * (end.yMm - start.yMm),
   }
-  const second: Wall = { ...wall, id: nextId('wall', taken), from: corner.id }
+  const second: Wall = { ...wall, id: give('wall'), from: corner.id }
   return checked({
     ...room,
     corners: room.corners.toSpliced(index + 1, 0, corner),
@@ -169,21 +145,6 @@ export function checked(room: Room): Result<Room, Refusal> {
   return fail({ code: 'too-far', message })
 }
 
-/** A refusal where a typed size is not a positive number, or larger than any room. */
-export function positive(what: string, size: number): Refusal | null {
-  if (!(Number.isFinite(size) && size > 0)) {
-    return { code: 'not-positive', message: `${what} has to be more than 0; the drawing was kept as it was.` }
-  }
-  if (size <= LARGEST_MM) return null
-  return { code: 'too-large', message: `${what} has to be at most ${LARGEST_MM / 1000} m; check its unit.` }
-}
-
 export function withCorners(room: Room, change: (corner: Corner, index: number) => Corner): Room {
   return { ...room, corners: room.corners.map(change) }
-}
-
-function nextId(prefix: string, taken: string[]): string {
-  const id = freeId(prefix, taken)
-  taken.push(id)
-  return id
 }

@@ -1,4 +1,4 @@
-import type { Scheme } from '#analysis/scheme.ts'
+import { choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { LONGEST_NAME } from '#project/limits.ts'
 import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
@@ -57,6 +57,63 @@ export function proposeScheme(schemeId: string | null): Command {
         ? ok({ ...project, proposal: null })
         : withScheme(project, schemeId, (scheme) => ok({ ...project, proposal: scheme.id })),
   }
+}
+
+/** Takes an obstacle out of the room in one scheme, or leaves it standing. */
+export function takeOutObstacle(schemeId: string, obstacleId: string, out: boolean): Command {
+  return {
+    label: out ? 'take obstacle out' : 'leave obstacle standing',
+    apply: (project) =>
+      withScheme(project, schemeId, (scheme, index) => {
+        if (!project.rooms.some((room) => room.obstacles.some(({ id }) => id === obstacleId))) {
+          return fail({
+            code: 'no-obstacle',
+            message: `There is no obstacle "${obstacleId}" in this project any more.`,
+          })
+        }
+        const others = (scheme.takenOut ?? []).filter((id) => id !== obstacleId)
+        const takenOut = out ? [...others, obstacleId] : others
+        return ok({ ...project, schemes: project.schemes.with(index, { ...scheme, takenOut }) })
+      }),
+  }
+}
+
+/** Lays a new floor level at the slab's highest place, or lets it follow the old fall. */
+export function layFloorLevel(schemeId: string, floorId: string, level: boolean): Command {
+  return {
+    label: level ? 'lay the floor level' : 'let the floor follow the fall',
+    apply: (project) =>
+      withScheme(project, schemeId, (scheme, index) => {
+        if (!project.rooms.some((room) => room.floor.id === floorId)) {
+          return fail({ code: 'no-surface', message: `There is no floor "${floorId}" in this project.` })
+        }
+        const choices = { ...scheme.choices, [floorId]: { ...choiceFor(scheme, floorId), laidLevel: level } }
+        return ok({ ...project, schemes: project.schemes.with(index, { ...scheme, choices }) })
+      }),
+  }
+}
+
+/** Says which of its two walls' linings runs through at a corner; null: as is usual. */
+export function runThrough(schemeId: string, cornerId: string, wallId: string | null): Command {
+  return {
+    label: 'say which lining runs through',
+    apply: (project) =>
+      withScheme(project, schemeId, (scheme, index) => {
+        const { [cornerId]: _, ...others } = scheme.runsThrough ?? {}
+        if (wallId !== null && !meetAt(project, cornerId, wallId)) {
+          const message = 'Only one of the two walls that meet at a corner can run through there; choose one of them.'
+          return fail({ code: 'not-at-the-corner', message })
+        }
+        const runsThrough = wallId === null ? others : { ...others, [cornerId]: wallId }
+        return ok({ ...project, schemes: project.schemes.with(index, { ...scheme, runsThrough }) })
+      }),
+  }
+}
+
+function meetAt(project: Project, cornerId: string, wallId: string): boolean {
+  return project.rooms.some((room) =>
+    room.walls.some((wall) => wall.id === wallId && (wall.from === cornerId || wall.to === cornerId)),
+  )
 }
 
 /** The letter a scheme is told apart by: A, B, C ... */

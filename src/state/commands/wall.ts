@@ -1,14 +1,15 @@
 import type { Corner, Room } from '#analysis/room.ts'
 import type { Command, Refusal } from '#state/command.ts'
+import { positive } from '#state/commands/check.ts'
 import { editRoom } from '#state/commands/edit.ts'
-import { checked, positive, withCorners } from '#state/commands/outline.ts'
+import { checked, withCorners } from '#state/commands/outline.ts'
 import type { Millimetres } from '#units/quantity.ts'
 import { fail, type Result } from '#units/result.ts'
 
 type Vector = readonly [x: number, y: number]
 
-/** Sets a wall's length. Its second end moves, and the next wall moves parallel with it, so that angles stay. */
-export function setWallLength(roomId: string, wallId: string, length: Millimetres): Command {
+/** Sets a wall's length. One end moves along the wall's line and the wall there moves parallel with it: angles stay. */
+export function setWallLength(roomId: string, wallId: string, length: Millimetres, moves: 'from' | 'to'): Command {
   return {
     label: 'set wall length',
     apply: (project) =>
@@ -19,8 +20,9 @@ export function setWallLength(roomId: string, wallId: string, length: Millimetre
         if (refused) return fail(refused)
         const along = direction(room, index)
         const [from, to] = ends(room, index)
-        const target: Vector = [from.xMm + along[0] * length, from.yMm + along[1] * length]
-        return slideWall(room, index + 1, [target[0] - to.xMm, target[1] - to.yMm])
+        const longer = length - Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm)
+        const by = moves === 'to' ? longer : -longer
+        return slideWall(room, moves === 'to' ? index + 1 : index - 1, [along[0] * by, along[1] * by])
       }),
   }
 }

@@ -34,3 +34,27 @@ function chosen(scheme: Scheme, follows: ReadonlyMap<string, string>, gone: Read
   }
   return { ...scheme, choices }
 }
+
+/** Schemes without what they say of surfaces, corners and obstacles that are in none of the rooms. */
+export function prunedSchemes(schemes: readonly Scheme[], rooms: readonly Room[]): readonly Scheme[] {
+  const surfaces = new Set(rooms.flatMap(({ walls, ceiling, floor }) => [...walls, ceiling, floor].map(({ id }) => id)))
+  const obstacles = new Set(rooms.flatMap((room) => room.obstacles.map(({ id }) => id)))
+  const corners = new Set(rooms.flatMap((room) => room.corners.map(({ id }) => id)))
+  return schemes.map((scheme) => pruned(scheme, surfaces, obstacles, corners))
+}
+
+function pruned(
+  scheme: Scheme,
+  surfaces: ReadonlySet<string>,
+  obstacles: ReadonlySet<string>,
+  corners: ReadonlySet<string>,
+): Scheme {
+  const { choices, takenOut, runsThrough } = scheme
+  const kept = Object.entries(runsThrough ?? {}).filter(([corner, wall]) => corners.has(corner) && surfaces.has(wall))
+  return {
+    ...scheme,
+    choices: Object.fromEntries(Object.entries(choices).filter(([id]) => surfaces.has(id))),
+    ...(takenOut && { takenOut: takenOut.filter((id) => obstacles.has(id)) }),
+    ...(runsThrough && { runsThrough: Object.fromEntries(kept) }),
+  }
+}

@@ -27,7 +27,7 @@ const anyCommand: fc.Arbitrary<Command> = fc.oneof(
   fc
     .record({ x: fc.integer({ min: -900, max: 900 }), y: fc.integer({ min: -900, max: 900 }) })
     .map(({ x, y }) => moveCorner('room-1', 'corner-1', x, y)),
-  fc.integer({ min: 0, max: 9000 }).map((length) => setWallLength('room-1', 'wall-2', length)),
+  fc.integer({ min: 0, max: 9000 }).map((length) => setWallLength('room-1', 'wall-2', length, 'to')),
   fc.integer({ min: -500, max: 500 }).map((by) => moveWall('room-1', 'wall-3', by)),
   fc.constantFrom(-10, 0, 1500, 2400, 4000, 99_999_999).map((height) => setRoomHeight('room-1', height)),
   fc.constantFrom('A', 'B', ' ', 'x'.repeat(201)).map(renameProject),
@@ -89,7 +89,7 @@ describe('the document', () => {
 
   it('keeps the document when a command is refused, and says why', () => {
     const store = createDocumentStore(garage)
-    store.run(setWallLength('room-1', 'wall-1', 0))
+    store.run(setWallLength('room-1', 'wall-1', 0, 'to'))
     expect(store.store.getState().project).toBe(garage)
     expect(store.store.getState().past).toEqual([])
     expect(store.store.getState().refusal?.message).toBe(

@@ -22,7 +22,7 @@ function points(project: Project): number[][] {
 
 describe('wall commands', () => {
   it('set a length and keep every angle', () => {
-    expect(points(apply(basement, setWallLength('room-1', 'wall-1', 8000)))).toEqual([
+    expect(points(apply(basement, setWallLength('room-1', 'wall-1', 8000, 'to')))).toEqual([
       [0, 0],
       [8000, 0],
       [8000, 4267.2],
@@ -44,9 +44,9 @@ describe('wall commands', () => {
           const to = room?.corners[(index + 1) % 6]
           if (!from || !to) throw new Error('no wall')
           const before = Math.hypot(to.xMm - from.xMm, to.yMm - from.yMm)
-          const there = setWallLength('room-1', wall, length).apply(basement)
+          const there = setWallLength('room-1', wall, length, 'to').apply(basement)
           if (!there.ok) return
-          const back = points(apply(there.value, setWallLength('room-1', wall, before)))
+          const back = points(apply(there.value, setWallLength('room-1', wall, before, 'to')))
           back.flat().forEach((value, i) => {
             expect(value).toBeCloseTo(points(basement).flat()[i] ?? Number.NaN, 6)
           })

@@ -50,7 +50,7 @@ export function AsItStands({ bench }: { readonly bench: BenchState }) {
           unit={units}
           leastMm={0}
           moreThanLeast
-          onCommit={(length) => bench.run(setWallLength(room.id, first.facts.id, length))}
+          onCommit={(length) => bench.run(setWallLength(room.id, first.facts.id, length, 'to'))}
         />
       )}
       <ExistingField surfaces={surfaces} patch={patch} />
