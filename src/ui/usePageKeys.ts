@@ -1,7 +1,8 @@
 import { useEffect } from 'react'
+import { leaveDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import { saveFile } from '#ui/files.ts'
 import { type Session, useSession } from '#ui/session.ts'
-import { requestFit, type Shell, useShell } from '#ui/shell.ts'
+import { type Shell, useShell } from '#ui/shell.ts'
 import { runShortcut, type ShortcutHandlers } from '#ui/shortcuts.ts'
 
 /** Keys that work wherever the focus is; a text being typed keeps its own. */
@@ -49,7 +50,7 @@ function pageHandlers(session: Session, shell: Shell) {
   return {
     undo: () => (isDrawing(session) ? shell.draw.takeBack() : session.document.undo()),
     redo: () => (isDrawing(session) ? undefined : session.document.redo()),
-    save: () => saveFile(session.document.store.getState().project),
+    save: () => void saveFile(session, shell),
     keys: () => shell.state.setState(({ drawer }) => ({ drawer: drawer === 'keys' ? null : 'keys' })),
     leave: () => leave(session, shell),
   } satisfies ShortcutHandlers
@@ -64,11 +65,8 @@ function isDrawing(session: Session): boolean {
 function leave(session: Session, shell: Shell): void {
   const view = session.view.getState()
   if (shell.state.getState().drawer !== null) shell.state.setState({ drawer: null })
-  else if (isDrawing(session)) {
-    shell.draw.clear()
-    session.view.setState({ tool: 'select' })
-    requestFit(shell)
-  } else if (view.showsSheet) session.view.setState({ showsSheet: false })
+  else if (isDrawing(session)) leaveDrawing(session, shell)
+  else if (view.showsSheet) session.view.setState({ showsSheet: false })
   else if (view.pointedAssembly !== null) {
     session.view.setState({ pointedAssembly: null })
     session.document.cancelPreview()

@@ -1,10 +1,12 @@
-import { type KeyboardEvent, type RefObject, useEffect, useRef, useState } from 'react'
-import { arrowDirection, directionName, parseDirection, stepFrom } from '#ui/canvas/direction.ts'
+import { type KeyboardEvent, type RefObject, useEffect, useRef } from 'react'
+import { returnsToFirst } from '#geometry/survey.ts'
+import { DrawTargetChoice } from '#ui/canvas/DrawTargetChoice.tsx'
+import { arrowDirection, DIRECTION_WORDS, parseDirection } from '#ui/canvas/direction.ts'
+import { SurveyClosing } from '#ui/canvas/SurveyClosing.tsx'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
+import { useWallEntry } from '#ui/canvas/useWallEntry.ts'
 import { EntryField } from '#ui/dialogs/EntryField.tsx'
-import { bothReadings, readLength } from '#ui/fields/readLength.ts'
-import { useDocument } from '#ui/session.ts'
 import { useDraw, useShell } from '#ui/shell.ts'
 
 interface Props {
@@ -12,30 +14,44 @@ interface Props {
   readonly view: PlanFrame
 }
 
-/** The outline typed wall by wall: a length, a direction, and the next corner stands. */
+/** The outline typed wall by wall, and how it is closed where its lengths do not quite meet. */
 export function DrawEntry({ outline, view }: Props) {
+  const isAsked = useDraw((state) => state.closing !== null)
+  return isAsked ? <SurveyClosing outline={outline} /> : <WallEntry outline={outline} view={view} />
+}
+
+/** A length, a direction, and the next corner stands. */
+function WallEntry({ outline, view }: Props) {
   const { draw } = useShell()
   const lengthField = useRef<HTMLInputElement>(null)
   const points = useDraw((state) => state.points)
-  const entry = useEntry(view)
+  const entry = useWallEntry(view)
   useFocusOnFineScreens(lengthField)
 
   const add = () => {
     if (entry.add()) lengthField.current?.focus()
   }
   const press = (event: KeyboardEvent<HTMLInputElement>, isEmpty: boolean) => {
-    const nativeEvent = event.nativeEvent
     if (event.key === 'Enter' && isEmpty && points.length > 0) outline.close()
     else if (event.key === 'Enter') add()
     else if (event.key === 'Backspace' && isEmpty) draw.takeBack()
     else if (event.key === 'Escape') outline.leave()
     else return
-    nativeEvent.stopPropagation()
+    event.nativeEvent.stopPropagation()
     event.preventDefault()
+  }
+  /** Arrow keys aim the wall, where they have no text to walk in. */
+  const aim = (event: KeyboardEvent<HTMLInputElement>, isEmpty: boolean) => {
+    const word = arrowDirection(event.key)
+    const isUpright = word === 'up' || word === 'down'
+    if (word === null || !(isEmpty || isUpright)) return press(event, isEmpty)
+    event.preventDefault()
+    entry.setDirection(word)
   }
   return (
     <fieldset className="draw-entry">
       <legend className="visually-hidden">The next wall, typed</legend>
+      <DrawTargetChoice />
       <EntryField
         label={`Length of wall ${Math.max(points.length, 1)}`}
         name="draw-length"
@@ -44,7 +60,7 @@ export function DrawEntry({ outline, view }: Props) {
         error={entry.problem?.field === 'length' ? entry.problem.text : null}
         inputRef={lengthField}
         onText={entry.setLength}
-        onKeyDown={(event) => press(event, entry.length.trim() === '')}
+        onKeyDown={(event) => aim(event, entry.length.trim() === '')}
       />
       <EntryField
         label="Direction"
@@ -55,12 +71,12 @@ export function DrawEntry({ outline, view }: Props) {
         onText={entry.setDirection}
         onKeyDown={(event) => {
           const word = arrowDirection(event.key)
-          if (word !== null) {
-            event.preventDefault()
-            entry.setDirection(word)
-          } else press(event, false)
+          if (word === null) return press(event, false)
+          event.preventDefault()
+          entry.setDirection(word)
         }}
       />
+      <DirectionVerbs degrees={entry.degrees} onAim={entry.setDirection} />
       <div className="verbs">
         <button type="button" className="action" onClick={add}>
           Add corner
@@ -71,60 +87,64 @@ export function DrawEntry({ outline, view }: Props) {
         <button type="button" className="verb" disabled={points.length === 0} onClick={draw.takeBack}>
           Take back
         </button>
+        <StartAnew />
         <button type="button" className="verb" onClick={outline.leave}>
           Leave
         </button>
-        <span className="quiet" role="status">
-          {points.length === 1 ? '1 corner' : `${points.length} corners`}
-        </span>
+        <CornerCount />
       </div>
     </fieldset>
   )
 }
 
-type Problem = { readonly field: 'length' | 'direction'; readonly text: string }
+interface AimProps {
+  readonly degrees: number | null
+  onAim(word: string): void
+}
 
-/** What is typed, how it is read, and the corner it adds. */
-function useEntry(view: PlanFrame) {
+/** The four square directions, one press each: nothing to type on a phone. */
+function DirectionVerbs({ degrees, onAim }: AimProps) {
+  return (
+    <fieldset className="verbs draw-aim">
+      <legend className="visually-hidden">Direction of the next wall</legend>
+      {DIRECTION_WORDS.map((word) => {
+        const stands = parseDirection(word)
+        return (
+          <button
+            key={word}
+            type="button"
+            className="verb"
+            aria-pressed={stands.ok && stands.value === degrees}
+            onClick={() => onAim(word)}
+          >
+            {word.charAt(0).toUpperCase() + word.slice(1)}
+          </button>
+        )
+      })}
+    </fieldset>
+  )
+}
+
+/** Takes every corner away at once, for the same use. */
+function StartAnew() {
   const { draw } = useShell()
-  const projectUnits = useDocument((state) => state.project.units)
-  const units = useDraw((state) => state.newProject?.units) ?? projectUnits
-  const [length, setLength] = useState('')
-  const [direction, setDirection] = useState('right')
-  const [problem, setProblem] = useState<Problem | null>(null)
-  const readLengthNow = () => readLength(length, units, { leastMm: 0, moreThanLeast: true })
-  const lengthRead = readLengthNow()
-  const directionRead = parseDirection(direction)
-  return {
-    length,
-    direction,
-    problem,
-    lengthReading: lengthRead.ok ? bothReadings(lengthRead.value, units) : 'as 12\' 6", 3.81 m or 3810 mm',
-    directionReading: directionRead.ok ? directionName(directionRead.value) : 'right, up, left, down, degrees',
-    setLength: (text: string) => {
-      setLength(text)
-      setProblem(null)
-    },
-    setDirection: (text: string) => {
-      setDirection(text)
-      setProblem(null)
-    },
-    /** True when a corner was added. */
-    add: (): boolean => {
-      const typed = readLengthNow()
-      if (!typed.ok) setProblem({ field: 'length', text: typed.error })
-      else if (!directionRead.ok) setProblem({ field: 'direction', text: directionRead.error })
-      if (!typed.ok || !directionRead.ok) return false
-      const { points } = draw.store.getState()
-      const from = points.at(-1) ?? ([0, 0] as const)
-      if (points.length === 0) draw.add(from)
-      draw.add(stepFrom(from, typed.value, directionRead.value))
-      view.reveal(draw.store.getState().points)
-      setLength('')
-      setProblem(null)
-      return true
-    },
-  }
+  const isEmpty = useDraw((state) => state.points.length === 0)
+  const target = useDraw((state) => state.target)
+  return (
+    <button type="button" className="verb" disabled={isEmpty} onClick={() => draw.begin(target)}>
+      Start anew
+    </button>
+  )
+}
+
+function CornerCount() {
+  const points = useDraw((state) => state.points)
+  const count = points.length === 1 ? '1 corner' : `${points.length} corners`
+  return (
+    <span className="quiet" role="status">
+      {returnsToFirst(points) ? 'Back on the first corner: close the outline' : count}
+    </span>
+  )
 }
 
 /** With a mouse at hand the length can be typed at once; on a phone the keyboard would cover the plan unasked. */

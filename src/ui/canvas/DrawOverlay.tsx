@@ -2,6 +2,7 @@ import { Circle, Group, Line } from 'react-konva'
 import { type Frame, toTarget } from '#drawing/frame.ts'
 import type { Palette } from '#drawing/palette.ts'
 import type { Point } from '#geometry/polygon.ts'
+import { type ClosingWay, closedOutline } from '#ui/canvas/closing.ts'
 import { runningText } from '#ui/canvas/drawWords.ts'
 import { PaperLabel } from '#ui/canvas/PaperLabel.tsx'
 import { GuideLines } from '#ui/canvas/SelectOverlay.tsx'
@@ -12,6 +13,8 @@ import type { LengthUnit } from '#units/quantity.ts'
 
 interface Props {
   readonly points: readonly Point[]
+  /** The page asks how to close: the outline as it would then stand is shown over the one measured. */
+  readonly closing: ClosingWay | null
   readonly pointer: DrawPointer | null
   readonly frame: Frame
   readonly size: Size
@@ -20,13 +23,22 @@ interface Props {
 }
 
 /** The outline so far, the next wall at the pointer with its length and angle, and what holds it. */
-export function DrawOverlay({ points, pointer, frame, size, palette, units }: Props) {
+export function DrawOverlay({ points, closing, pointer, frame, size, palette, units }: Props) {
   const places = points.map((point) => toTarget(frame, point))
   const next = pointer && toTarget(frame, pointer.point)
   const last = places.at(-1)
   return (
     <Group listening={false}>
       <Line points={places.flatMap((place) => [...place])} stroke={palette.wall} strokeWidth={3} lineJoin="miter" />
+      {closing && (
+        <Line
+          points={closedOutline(points, closing).flatMap((point) => [...toTarget(frame, point)])}
+          closed
+          stroke={palette.accent}
+          strokeWidth={1.6}
+          lineJoin="miter"
+        />
+      )}
       {pointer && <GuideLines frame={frame} palette={palette} guides={pointer.guides} />}
       {last && next && <Line points={[...last, ...next]} stroke={palette.accent} strokeWidth={2} />}
       <SideLengths points={points} frame={frame} palette={palette} units={units} />

@@ -5,6 +5,7 @@ import type { Room } from '#analysis/room.ts'
 import { PALETTES } from '#drawing/palette.ts'
 import { DrawEntry } from '#ui/canvas/DrawEntry.tsx'
 import { DrawOverlay } from '#ui/canvas/DrawOverlay.tsx'
+import { newProjectOf } from '#ui/canvas/drawStore.ts'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
 import { PlanDrawing, useGridMarks, usePlanMarks } from '#ui/canvas/PlanDrawing.tsx'
 import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
@@ -37,9 +38,10 @@ export function PlanView() {
   const cornerId = useView((view) => view.cornerId)
   const isDrawing = useView((view) => view.tool === 'draw')
   const draw = useDraw((state) => state)
+  const newProject = newProjectOf(draw)
   const outline = useOutlineDrawing()
   const isTouch = useCoarsePointer()
-  const fitted = useFittedPoints(recorded, isDrawing && draw.newProject !== null)
+  const fitted = useFittedPoints(recorded, isDrawing && newProject !== null)
   const view = usePlanFrame(
     host,
     fitted,
@@ -53,7 +55,7 @@ export function PlanView() {
   const grid = useGridMarks(picture)
   const handles = useHandles(room, selection, cornerId)
   const select = useSelectGestures(recorded, { frame, result, marks, handles })
-  const drawing = useDrawGestures(frame, draw.newProject?.units ?? units, outline.close)
+  const drawing = useDrawGestures(frame, newProject?.units ?? units, outline.close)
   usePointer(host, view, isDrawing ? drawing.gestures : select.gestures)
   const keys = usePlanKeys(recorded, view, outline)
 
@@ -79,7 +81,7 @@ export function PlanView() {
         <Stage width={size.width} height={size.height} listening={false}>
           <PlanDrawing
             grid={grid}
-            marks={isDrawing && draw.newProject ? NO_MARKS : marks}
+            marks={isDrawing && newProject ? NO_MARKS : marks}
             palette={palette}
             opacity={isDrawing ? 0.3 : 1}
           />

@@ -53,10 +53,8 @@ export function directionText(degrees: number): string {
   return directionWord(degrees) ?? String(Math.round(degrees * 1000) / 1000)
 }
 
-/** The two square turns after a wall in this direction, the usual next walls: left first. */
-export function squareTurns(degrees: number): readonly [number, number] {
-  return [wholeTurn(degrees + 90), wholeTurn(degrees - 90)]
-}
+/** The four directions that have a word, in the order they are offered. */
+export const DIRECTION_WORDS: readonly string[] = Object.keys(WORDS)
 
 function directionWord(degrees: number): string | undefined {
   return Object.entries(WORDS).find(([, value]) => value === degrees % 360)?.[0]

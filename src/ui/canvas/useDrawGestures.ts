@@ -1,8 +1,10 @@
 import { useState } from 'react'
 import type { Frame } from '#drawing/frame.ts'
-import type { Point } from '#geometry/polygon.ts'
+import type { Point, Ring } from '#geometry/polygon.ts'
+import { standingOutlines } from '#ui/canvas/drawStart.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
-import { distance, drawingLines, finestStep, gridStep, type Snapped, snapPoint } from '#ui/canvas/snap.ts'
+import { distance, drawingLines, finestStep, gridStep, ringPlaces, type Snapped, snapPoint } from '#ui/canvas/snap.ts'
+import { useDocument } from '#ui/session.ts'
 import { useDraw, useShell } from '#ui/shell.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
@@ -25,11 +27,15 @@ export function useDrawGestures(
   const { draw } = useShell()
   const points = useDraw((state) => state.points)
   const [seen, setSeen] = useState<{ readonly pointer: DrawPointer; readonly after: readonly Point[] } | null>(null)
-  const pointerOf = (press: Press) => nextCorner(points, press, frame, units)
+  const target = useDraw((state) => state.target)
+  const isAsked = useDraw((state) => state.closing !== null)
+  const rooms = useDocument((state) => state.project.rooms)
+  const others = standingOutlines(target, rooms)
+  const pointerOf = (press: Press) => nextCorner(points, others, press, { frame, units })
   const nothing = () => undefined
   return {
     // Where the pointer stood before the last corner says nothing about the next one.
-    pointer: seen?.after === points ? seen.pointer : null,
+    pointer: seen?.after === points && !isAsked ? seen.pointer : null,
     gestures: {
       hover: (press) => setSeen(press && { pointer: pointerOf(press), after: points }),
       down: () => false,
@@ -38,6 +44,8 @@ export function useDrawGestures(
       cancel: nothing,
       click: (press) => {
         const next = pointerOf(press)
+        // While the page asks how to close, a press on the plan would answer something else.
+        if (isAsked) return
         if (next.closes) close()
         else draw.add(next.point)
       },
@@ -45,7 +53,17 @@ export function useDrawGestures(
   }
 }
 
-function nextCorner(points: readonly Point[], press: Press, frame: Frame, units: LengthUnit): DrawPointer {
+interface Paper {
+  readonly frame: Frame
+  readonly units: LengthUnit
+}
+
+function nextCorner(
+  points: readonly Point[],
+  others: readonly Ring[],
+  press: Press,
+  { frame, units }: Paper,
+): DrawPointer {
   const [first] = points
   const reach = (press.isTouch ? CLOSE.touch : CLOSE.mouse) / frame.scale
   if (first && points.length >= 3 && distance(first, press.at) <= reach) {
@@ -53,7 +71,8 @@ function nextCorner(points: readonly Point[], press: Press, frame: Frame, units:
   }
   const snapped = snapPoint({
     at: press.at,
-    lines: drawingLines(points),
+    lines: drawingLines(points, others),
+    places: ringPlaces(others, points.at(-1) ?? null),
     tolerance: HOLD / frame.scale,
     step: gridStep(units),
     free: press.free,

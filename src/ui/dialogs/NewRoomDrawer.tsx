@@ -1,11 +1,12 @@
 import { type FormEvent, useRef, useState } from 'react'
+import { openDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import { Drawer } from '#ui/dialogs/Drawer.tsx'
 import { EntryField } from '#ui/dialogs/EntryField.tsx'
 import { bothReadings, lengthText, readLength } from '#ui/fields/readLength.ts'
 import { openProject } from '#ui/files.ts'
 import { OFFERED_HEIGHT_MM, projectWithoutOutline, rectangularProject } from '#ui/newProject.ts'
 import { useDocument, useSession } from '#ui/session.ts'
-import { useShell } from '#ui/shell.ts'
+import { useDraw, useShell } from '#ui/shell.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 
 type Side = 'width' | 'length' | 'height'
@@ -42,8 +43,30 @@ export function NewRoomDrawer() {
           Draw it corner by corner
         </button>
       </form>
+      <GoOnDrawing />
+      <p className="quiet">
+        One height is enough to begin with; where it differs, the other heights are added to the room as they are
+        measured.
+      </p>
       <p className="quiet">The open project gives way; Undo brings it back. Save keeps it as a file.</p>
     </Drawer>
+  )
+}
+
+/** An outline that was left with corners standing: begun anew it would lose them. */
+function GoOnDrawing() {
+  const session = useSession()
+  const shell = useShell()
+  const count = useDraw((state) => state.points.length)
+  if (count === 0) return null
+  return (
+    <p className="quiet">
+      An outline of {count === 1 ? 'one corner' : `${count} corners`} was begun and left; drawing a new one takes its
+      place.{' '}
+      <button type="button" className="verb" onClick={() => openDrawing(session, shell)}>
+        Go on with it
+      </button>
+    </p>
   )
 }
 
@@ -90,9 +113,8 @@ function useNewRoom(units: LengthUnit) {
       if (Object.keys(found).length > 0) return complain(found)
       const project = projectWithoutOutline(units, sizes.height)
       if (!project.ok) return complain({ height: project.error.message })
-      shell.draw.begin(project.value)
-      shell.state.setState({ drawer: null, notice: null, showsProjectVerbs: false })
-      session.view.setState({ tool: 'draw', surfaceIds: [], cornerId: null, showsSheet: false })
+      shell.draw.begin({ kind: 'new-project', project: project.value })
+      openDrawing(session, shell)
     },
   }
 }

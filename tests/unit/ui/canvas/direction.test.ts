@@ -1,12 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import {
-  arrowDirection,
-  directionName,
-  directionText,
-  parseDirection,
-  squareTurns,
-  stepFrom,
-} from '#ui/canvas/direction.ts'
+import { arrowDirection, directionName, directionText, parseDirection, stepFrom } from '#ui/canvas/direction.ts'
 
 describe('a typed direction', () => {
   it.each([
@@ -43,9 +36,7 @@ describe('a typed direction', () => {
     expect(parseDirection('turn', 0).ok).toBe(false)
   })
 
-  it('offers the two square turns, and writes a direction as it can be typed', () => {
-    expect(squareTurns(0)).toEqual([90, 270])
-    expect(squareTurns(270)).toEqual([0, 180])
+  it('writes a direction as it can be typed', () => {
     expect([0, 90, 180, 270, 45, 359.99999].map(directionText)).toEqual(['right', 'up', 'left', 'down', '45', '360'])
     expect([45, 12.3456].map((degrees) => parseDirection(directionText(degrees)))).toEqual([
       { ok: true, value: 45 },
