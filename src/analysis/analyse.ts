@@ -63,7 +63,7 @@ export function analyseScheme(given: AnalysisInput): SchemeAnalysis {
     surfaces,
     heights,
     openings,
-    furniture: checkFurniture(input, { clear, heights, openings }),
+    furniture: checkFurniture(input, { inset: sorted, clear, surfaces, heights, openings }),
     corners: cornersAsBuilt(input, { surfaces }),
     lowestRated: lowestRated(surfaces),
   }

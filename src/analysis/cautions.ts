@@ -1,6 +1,9 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
 import { ceilingCautions } from '#analysis/cautions/ceiling.ts'
+import { cornerCautions } from '#analysis/cautions/corners.ts'
+import { furnitureCautions } from '#analysis/cautions/furniture.ts'
 import { liningCautions } from '#analysis/cautions/lining.ts'
+import { openingCautions } from '#analysis/cautions/openings.ts'
 import { roomCautions } from '#analysis/cautions/room.ts'
 import { spaceCautions } from '#analysis/cautions/space.ts'
 import type { Caution, SchemeResult } from '#analysis/results.ts'
@@ -14,6 +17,9 @@ export function cautionsFor(input: AnalysisInput, result: Omit<SchemeResult, 'ca
     ...liningCautions(input),
     ...ceilingCautions(input, result),
     ...roomCautions(input, result),
+    ...openingCautions(input, result),
+    ...cornerCautions(result),
+    ...furnitureCautions(result),
     ...spaceCautions(input, result),
   ]
   const noRoom = all.filter(({ code }) => NO_ROOM.includes(code))

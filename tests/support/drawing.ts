@@ -1,5 +1,5 @@
 import type { Caution, Ledger, SchemeResult, SurfaceRating, SurfaceResult } from '#analysis/results.ts'
-import type { Drop, Obstacle, Opening, Room, SurfaceFacts } from '#analysis/room.ts'
+import type { Drop, Furniture, Obstacle, Opening, Room, SurfaceFacts } from '#analysis/room.ts'
 import { builtInCatalogue } from '#assemblies/catalogue.ts'
 import { combineLayers } from '#assemblies/combine.ts'
 import { layersDepth } from '#assemblies/layer.ts'
@@ -178,6 +178,19 @@ const SHUT = {
   revealLiningMm: 0,
   shape: 'rectangular',
 } as const
+
+/** A door of 32 by 80 in, 1 m along the second wall. */
+export function aDoor(more: Partial<Opening>): Opening {
+  const size = { fromMm: 1000, widthMm: 812.8, heightMm: 2032, sillMm: 0 }
+  return { id: 'd1', kind: 'door', name: 'Door', wall: 'w2', ...size, ...SHUT, ...more }
+}
+
+/** A desk of 1600 by 800 mm in the middle of a garage, with room for a chair before it. */
+export function aPiece(more: Partial<Furniture> = {}): Furniture {
+  const size = { xMm: 1800, yMm: 3000, widthMm: 1600, depthMm: 800, heightMm: 750, angleDeg: 0 }
+  const clearance = { frontMm: 900, backMm: 0, leftMm: 0, rightMm: 0 }
+  return { id: 'f1', kind: 'desk', name: 'Desk', ...size, clearance, ...more }
+}
 
 /** 12 by 20 ft with a vehicle door, a side door and a window. */
 export function aGarage(): Room {
