@@ -130,6 +130,14 @@ const underlay = z.strictObject({
 
 const choice = z.strictObject({ assembly: id, removeLining: z.boolean(), laidLevel: z.boolean().optional() })
 
+const scheme = z.strictObject({
+  id,
+  name,
+  choices: z.record(id, choice),
+  takenOut: z.array(id).optional(),
+  runsThrough: z.record(id, id).optional(),
+})
+
 /** Kept as it is for a later Leafgap: this one neither reads nor changes what stands in it. */
 const reserved = z.array(z.looseObject({ id }))
 
@@ -145,9 +153,7 @@ export const projectSchema = z.strictObject({
   receivers: reserved,
   sources: reserved,
   assemblies: z.array(typedAssemblySchema).max(MOST_ASSEMBLIES),
-  schemes: z
-    .array(z.strictObject({ id, name, choices: z.record(id, choice) }))
-    .min(1, { error: 'needs at least one scheme' }),
+  schemes: z.array(scheme).min(1, { error: 'needs at least one scheme' }),
   proposal: id.nullable().default(null),
   underlays: z.array(underlay).max(MOST_UNDERLAYS),
 })
