@@ -27,6 +27,8 @@ export default defineConfig({
       },
     }),
   ],
+  // The PDF reader's worker brings modules of its own.
+  worker: { format: 'es' },
   build: {
     outDir: 'build/app',
     emptyOutDir: true,

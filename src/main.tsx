@@ -9,7 +9,9 @@ import '#ui/theme.css'
 import '#ui/layout.css'
 import '#ui/header.css'
 import '#ui/plan.css'
+import '#ui/draw.css'
 import '#ui/panels.css'
+import '#ui/trace.css'
 import '#ui/build.css'
 import '#ui/how.css'
 
@@ -24,7 +26,7 @@ async function main(): Promise<void> {
   invariant(host, 'index.html has a place for the page')
   const theme = createThemeStore()
   const [started] = await Promise.all([startSession(), loadFonts()])
-  const shell = createShell(theme, started.autosave)
+  const shell = createShell(theme, started.autosave, started.pictures)
   shell.state.setState({ notice: started.notice })
   started.autosave.follow(started.session.document.store)
   window.addEventListener('pagehide', () => void started.autosave.flush())

@@ -2,6 +2,7 @@ import { useEffect } from 'react'
 import { PlanView } from '#ui/canvas/PlanView.tsx'
 import { ErrorScreen } from '#ui/dialogs/ErrorScreen.tsx'
 import { ToldPlace, useTold } from '#ui/dialogs/ToldPlace.tsx'
+import { saveFile } from '#ui/files.ts'
 import { Header } from '#ui/header/Header.tsx'
 import { Bench } from '#ui/panels/Bench.tsx'
 import { Ledger } from '#ui/panels/Ledger.tsx'
@@ -21,7 +22,7 @@ interface Props {
 /** One page, four places. */
 export function App({ session, shell }: Props) {
   return (
-    <ErrorScreen project={() => session.document.store.getState().project}>
+    <ErrorScreen download={() => void saveFile(session, shell)}>
       <SessionContext value={session}>
         <ShellContext value={shell}>
           <Page />

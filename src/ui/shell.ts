@@ -2,8 +2,10 @@ import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
 import { createStore } from 'zustand/vanilla'
 import type { Autosave } from '#state/autosave.ts'
+import type { PictureStore } from '#state/pictures.ts'
 import { createDrawStore, type DrawState, type DrawStore } from '#ui/canvas/drawStore.ts'
 import type { Theme } from '#ui/theme.ts'
+import { createTraceStore, type TraceState, type TraceStore } from '#ui/trace/traceStore.ts'
 import { invariant } from '#units/result.ts'
 
 /** What opens downward under the header, one at a time. */
@@ -32,14 +34,17 @@ export interface Shell {
   readonly theme: Theme
   readonly autosave: Autosave
   readonly draw: DrawStore
+  /** Pictures to trace, beside the documents that name them. */
+  readonly pictures: PictureStore
+  readonly trace: TraceStore
 }
 
 export function createShellStore() {
   return createStore<ShellState>(() => ({ drawer: null, notice: null, showsProjectVerbs: false, fitRequests: 0 }))
 }
 
-export function createShell(theme: Theme, autosave: Autosave): Shell {
-  return { state: createShellStore(), theme, autosave, draw: createDrawStore() }
+export function createShell(theme: Theme, autosave: Autosave, pictures: PictureStore): Shell {
+  return { state: createShellStore(), theme, autosave, draw: createDrawStore(), pictures, trace: createTraceStore() }
 }
 
 export const ShellContext = createContext<Shell | null>(null)
@@ -56,6 +61,10 @@ export function useShellState<Part>(select: (state: ShellState) => Part): Part {
 
 export function useDraw<Part>(select: (state: DrawState) => Part): Part {
   return useStore(useShell().draw.store, select)
+}
+
+export function useTrace<Part>(select: (state: TraceState) => Part): Part {
+  return useStore(useShell().trace.store, select)
 }
 
 /** Asks the plan to show everything again. */

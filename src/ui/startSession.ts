@@ -5,8 +5,10 @@ import { writeProject } from '#project/write.ts'
 import { type Autosave, createAutosave, newestReadable } from '#state/autosave.ts'
 import { asNew } from '#state/draft.ts'
 import { createDocumentStore } from '#state/history.ts'
+import { browserShelf, createPictureStore, type PictureStore } from '#state/pictures.ts'
 import { createResultsMemo } from '#state/results.ts'
 import { createViewStore, type ViewState } from '#state/view.ts'
+import { keptHashes, sha256 } from '#ui/pictureHashes.ts'
 import { SAMPLES } from '#ui/samples.ts'
 import type { Session } from '#ui/session.ts'
 import type { Notice } from '#ui/shell.ts'
@@ -17,6 +19,7 @@ type Places = Pick<ViewState, 'roomId' | 'schemeId'>
 export interface Started {
   readonly session: Session
   readonly autosave: Autosave
+  readonly pictures: PictureStore
   readonly notice: Notice | null
 }
 
@@ -25,7 +28,9 @@ export async function startSession(): Promise<Started> {
   const builtIn = builtInCatalogue()
   const read = (text: string) => readProject(text, builtIn)
   const autosave = createAutosave({ now: () => new Date(), write: writeProject, read })
-  const found = newestReadable(await autosave.versions(), read)
+  const pictures = createPictureStore({ shelf: browserShelf(), sha256, now: () => Date.now() })
+  const versions = await autosave.versions()
+  const found = newestReadable(versions, read)
   const project = 'value' in found ? found.value.project : sampleProject()
   const document = createDocumentStore(project)
   const view = createViewStore(placesOf(project))
@@ -41,7 +46,8 @@ export async function startSession(): Promise<Started> {
     keepViewOn(view, state.project)
   })
   const session: Session = { document, view, builtIn, results: createResultsMemo() }
-  return { session, autosave, notice: noticeOf(found.refused, 'value' in found) }
+  void pictures.sweep(keptHashes(versions, project))
+  return { session, autosave, pictures, notice: noticeOf(found.refused, 'value' in found) }
 }
 
 function sampleProject(): Project {

@@ -2,6 +2,7 @@ import { deleteCorner, insertCorner } from '#state/commands/outline.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { useRoom, useSession, useView } from '#ui/session.ts'
+import { TraceVerbs } from '#ui/trace/TraceVerbs.tsx'
 import { wallLength } from '#ui/words.ts'
 
 interface Props {
@@ -22,6 +23,7 @@ export function PlanVerbs({ outline, view }: Props) {
         <button type="button" className="verb" aria-pressed={tool === 'draw'} onClick={outline.begin}>
           Draw room
         </button>
+        <TraceVerbs />
         {tool === 'select' && <CornerVerbs />}
       </fieldset>
       <fieldset className="verbs">

@@ -11,6 +11,7 @@ import { PlanDrawing, useGridMarks, usePlanMarks } from '#ui/canvas/PlanDrawing.
 import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
 import { PlanVerbs } from '#ui/canvas/PlanVerbs.tsx'
 import { SelectOverlay } from '#ui/canvas/SelectOverlay.tsx'
+import { UnderlayLayer } from '#ui/canvas/UnderlayLayer.tsx'
 import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
 import { useDrawGestures } from '#ui/canvas/useDrawGestures.ts'
 import { useOutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
@@ -20,6 +21,9 @@ import { usePointer } from '#ui/canvas/usePointer.ts'
 import { useSelectGestures } from '#ui/canvas/useSelectGestures.ts'
 import { useAnalysis, useDocument, useRoom, useView } from '#ui/session.ts'
 import { useDraw, useShell, useShellState } from '#ui/shell.ts'
+import { TraceOverlay } from '#ui/trace/TraceOverlay.tsx'
+import { TracePanel } from '#ui/trace/TracePanel.tsx'
+import { useSeeThrough, useTracing } from '#ui/trace/useTracing.ts'
 import { drawHint, selectHint } from '#ui/words.ts'
 
 /** Nodes always follow what React says, also where konva moved them itself. Not a hook, whatever its name. */
@@ -56,16 +60,19 @@ export function PlanView() {
   const handles = useHandles(room, selection, cornerId)
   const select = useSelectGestures(recorded, { frame, result, marks, handles })
   const drawing = useDrawGestures(frame, newProject?.units ?? units, outline.close)
-  usePointer(host, view, isDrawing ? drawing.gestures : select.gestures)
+  const tracing = useTracing(frame, isDrawing ? drawing.gestures : select.gestures)
+  usePointer(host, view, tracing.gestures)
+  const seen = useSeeThrough(marks, tracing.underlays)
   const keys = usePlanKeys(recorded, view, outline)
 
   const hint = isDrawing
     ? drawHint(draw.points.length, drawing.pointer?.closes ?? false, isTouch)
-    : (select.state.dragged ?? selectHint(room, select.state.hovered, selection, cornerId))
+    : (tracing.hint ?? select.state.dragged ?? selectHint(room, select.state.hovered, selection, cornerId))
   return (
     <main className="plan" data-tool={isDrawing ? 'draw' : 'select'}>
       <PlanVerbs outline={outline} view={view} />
       {isDrawing && <DrawEntry outline={outline} view={view} />}
+      <TracePanel />
       <div
         ref={host}
         className="plan-paper"
@@ -75,13 +82,14 @@ export function PlanView() {
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan takes keys, listed under Keys
         tabIndex={0}
         data-frame={`${frame.scale} ${frame.x} ${frame.y}`}
-        data-cursor={isDrawing ? 'draw' : cursorOver(select.state.hovered, selection)}
+        data-cursor={isDrawing || tracing.isCalibrating ? 'draw' : cursorOver(select.state.hovered, selection)}
         onKeyDown={keys}
       >
         <Stage width={size.width} height={size.height} listening={false}>
+          <UnderlayLayer {...{ underlays: tracing.underlays, frame, palette, isDark: palette === PALETTES.dark }} />
           <PlanDrawing
             grid={grid}
-            marks={isDrawing && newProject ? NO_MARKS : marks}
+            marks={isDrawing && newProject ? NO_MARKS : seen}
             palette={palette}
             opacity={isDrawing ? 0.3 : 1}
           />
@@ -91,6 +99,7 @@ export function PlanView() {
             ) : (
               <SelectOverlay {...{ room, frame, palette, handles, cornerId, state: select.state }} />
             )}
+            <TraceOverlay frame={frame} palette={palette} />
           </Layer>
         </Stage>
       </div>

@@ -24,7 +24,7 @@ export function EarlierVersions() {
               <button
                 type="button"
                 className="action plain"
-                onClick={() => openText(session, shell, { name: words, text: version.text })}
+                onClick={() => void openText(session, shell, { name: words, text: version.text })}
               >
                 {words}
               </button>

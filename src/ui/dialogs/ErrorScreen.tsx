@@ -1,10 +1,8 @@
 import { Component, type ReactNode } from 'react'
-import type { Project } from '#project/project.ts'
-import { saveFile } from '#ui/files.ts'
 
 interface Props {
-  /** The open project, as recorded. */
-  readonly project: () => Project
+  /** Hands the open project over as a file, as recorded. */
+  readonly download: () => void
   readonly children: ReactNode
 }
 
@@ -31,7 +29,7 @@ export class ErrorScreen extends Component<Props, State> {
           version kept on this machine.
         </p>
         <div className="verbs">
-          <button type="button" className="action" onClick={() => saveFile(this.props.project())}>
+          <button type="button" className="action" onClick={this.props.download}>
             Download the project
           </button>
           <button type="button" className="verb" onClick={() => window.location.reload()}>

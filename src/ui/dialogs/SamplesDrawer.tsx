@@ -18,7 +18,7 @@ export function SamplesDrawer() {
               type="button"
               className="action plain"
               data-first={index === 0 ? '' : undefined}
-              onClick={() => openText(session, shell, { name: `the ${sample.name} sample`, text: sample.text })}
+              onClick={() => void openText(session, shell, { name: `the ${sample.name} sample`, text: sample.text })}
             >
               {sample.name}
             </button>

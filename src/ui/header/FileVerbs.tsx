@@ -35,7 +35,7 @@ export function FileVerbs() {
             if (file) void openFile(session, shell, file)
           }}
         />
-        <button type="button" className="verb" onClick={() => saveFile(session.document.store.getState().project)}>
+        <button type="button" className="verb" onClick={() => void saveFile(session, shell)}>
           Save
         </button>
       </fieldset>

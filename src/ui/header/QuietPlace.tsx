@@ -21,8 +21,8 @@ export function QuietPlace() {
 
 function AutosaveLine() {
   const session = useSession()
-  const { autosave } = useShell()
-  const state = useStore(autosave.store)
+  const shell = useShell()
+  const state = useStore(shell.autosave.store)
   switch (state.kind) {
     case 'waiting':
       return <span className="autosave">saving on this machine</span>
@@ -33,7 +33,7 @@ function AutosaveLine() {
         <span className="autosave autosave-failed" title={state.reason}>
           <span className="warn-sign" aria-hidden="true" />
           not saved on this machine:{' '}
-          <button type="button" className="verb" onClick={() => saveFile(session.document.store.getState().project)}>
+          <button type="button" className="verb" onClick={() => void saveFile(session, shell)}>
             download a copy
           </button>
         </span>

@@ -104,3 +104,11 @@ function turned([x, y]: Point, degrees: number): Point {
   const radians = (degrees * Math.PI) / 180
   return [x * Math.cos(radians) - y * Math.sin(radians), x * Math.sin(radians) + y * Math.cos(radians)]
 }
+
+/** How far above a picture its turning handle stands, px of the screen. */
+const TURN_AWAY_PX = 26
+
+/** Where the handle stands that turns a picture, in the plan. */
+export function turnHandle(underlay: Placement & PictureSize, pxPerMm: number): Point {
+  return inPlan(underlay, [0, underlay.heightPx / 2 + TURN_AWAY_PX / (pxPerMm * underlay.mmPerPx)])
+}

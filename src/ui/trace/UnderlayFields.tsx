@@ -1,0 +1,129 @@
+import { useId, useState } from 'react'
+import type { Underlay } from '#project/project.ts'
+import { changeUnderlay } from '#state/commands/underlays.ts'
+import { FieldFrame } from '#ui/fields/FieldFrame.tsx'
+import { LengthField } from '#ui/fields/LengthField.tsx'
+import { useTyped } from '#ui/fields/useTyped.ts'
+import { useDocument, useSession } from '#ui/session.ts'
+import { fail, ok, type Result } from '#units/result.ts'
+
+/** Where a picture lies, how it is turned and how faint it is. */
+export function UnderlayFields({ underlay }: { readonly underlay: Underlay }) {
+  return (
+    <div className="trace-fields">
+      <FadeField underlay={underlay} />
+      {underlay.isLocked ? (
+        <p className="quiet">Locked: it does not move, turn or take another scale.</p>
+      ) : (
+        <PlaceFields underlay={underlay} />
+      )}
+    </div>
+  )
+}
+
+function PlaceFields({ underlay }: { readonly underlay: Underlay }) {
+  const { document } = useSession()
+  const unit = useDocument((state) => state.project.units)
+  const change = (patch: Partial<Underlay>) => {
+    const outcome = document.run(changeUnderlay(underlay.id, patch))
+    return outcome.ok ? null : outcome.error.message
+  }
+  return (
+    <>
+      <AngleField angleDeg={underlay.angleDeg} onCommit={(angleDeg) => change({ angleDeg })} />
+      <LengthField
+        name="trace-x"
+        label="Middle, right of the origin"
+        value={underlay.xMm}
+        unit={unit}
+        onCommit={(xMm) => change({ xMm })}
+      />
+      <LengthField
+        name="trace-y"
+        label="Middle, up from the origin"
+        value={underlay.yMm}
+        unit={unit}
+        onCommit={(yMm) => change({ yMm })}
+      />
+    </>
+  )
+}
+
+/** Shown while the hand slides, one undo step when it lets go. */
+function FadeField({ underlay }: { readonly underlay: Underlay }) {
+  const { document } = useSession()
+  const id = useId()
+  const [held, setHeld] = useState<number | null>(null)
+  const fade = held ?? Math.round((1 - underlay.opacity) * 100)
+  const faded = (percent: number) => changeUnderlay(underlay.id, { opacity: (100 - percent) / 100 })
+  const letGo = () => {
+    if (held !== null) document.run(faded(held))
+    setHeld(null)
+  }
+  return (
+    <FieldFrame id={id} name="trace-fade" label="Fade" hint={null} error={null}>
+      <span className="trace-fade">
+        <input
+          id={id}
+          name="trace-fade"
+          type="range"
+          min={0}
+          max={95}
+          step={5}
+          value={fade}
+          aria-valuetext={`${fade} %`}
+          onChange={(event) => {
+            const percent = Number(event.target.value)
+            setHeld(percent)
+            document.show(faded(percent))
+          }}
+          onPointerUp={letGo}
+          onKeyUp={letGo}
+          onBlur={letGo}
+        />
+        {fade} %
+      </span>
+    </FieldFrame>
+  )
+}
+
+interface AngleProps {
+  readonly angleDeg: number
+  readonly onCommit: (angleDeg: number) => string | null
+}
+
+function AngleField({ angleDeg, onCommit }: AngleProps) {
+  const id = useId()
+  const typed = useTyped<number>({
+    value: angleDeg,
+    show: (angle) => `${Math.round(angle * 1000) / 1000}°`,
+    read: readAngle,
+    isSame: (a, b) => Math.abs(a - b) < 5e-4,
+    commit: onCommit,
+    step: (angle, up, big) => angle + (up ? 1 : -1) * (big ? 10 : 1),
+  })
+  return (
+    <FieldFrame id={id} name="trace-angle" label="Turned" hint="degrees, counter-clockwise" error={typed.error}>
+      <input
+        id={id}
+        name="trace-angle"
+        type="text"
+        className="field-input"
+        autoComplete="off"
+        value={typed.text}
+        aria-invalid={typed.error !== null}
+        aria-describedby={`${id}-says`}
+        onChange={(event) => typed.change(event.target.value)}
+        onFocus={(event) => event.target.select()}
+        onBlur={typed.leave}
+        onKeyDown={typed.press}
+      />
+    </FieldFrame>
+  )
+}
+
+function readAngle(text: string): Result<number, string> {
+  const [, number] = /^\s*([-+]?(?:\d+\.?\d*|\.\d+))\s*(?:°|deg|degrees)?\s*$/i.exec(text) ?? []
+  if (number === undefined || Math.abs(Number(number)) > 360) return fail('A number of degrees from -360 to 360.')
+  return ok(Number(number))
+}
