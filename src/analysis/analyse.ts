@@ -6,6 +6,7 @@ import { type ExistingSpace, existingSpace } from '#analysis/heights/existing.ts
 import { facesOf, netDepth, outlineOf } from '#analysis/heights/faces.ts'
 import { type ClearSpace, clearSpace } from '#analysis/heights/field.ts'
 import { steepness } from '#analysis/heights/plane.ts'
+import { countedToWalls, liningsInFront } from '#analysis/inFront.ts'
 import { ledgerOf, sumAreas } from '#analysis/ledger.ts'
 import { checkOpenings } from '#analysis/openings/checkOpenings.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
@@ -35,14 +36,7 @@ export function analyseScheme(given: AnalysisInput): SchemeAnalysis {
   const { scheme } = given
   const room = roomUnder(given.room, scheme)
   const input: AnalysisInput = { ...given, room }
-  const inset = insetRoom({
-    outline: outlineOf(room),
-    depthsMm: room.walls.map((wall) => netDepth(input, wall)),
-    obstacles: room.obstacles.map((obstacle) => ({
-      outline: obstacle.corners.map((corner): Point => [corner.xMm, corner.yMm]),
-      depthsMm: obstacle.corners.map(() => obstacle.liningMm),
-    })),
-  })
+  const inset = linedPlan(input)
   if (!inset.ok) return inset
   const clear = [...inset.value.clear].sort((a, b) => b.areaMm2 - a.areaMm2)
   const sorted: Inset = { ...inset.value, clear }
@@ -68,6 +62,27 @@ export function analyseScheme(given: AnalysisInput): SchemeAnalysis {
     lowestRated: lowestRated(surfaces),
   }
   return ok({ ...result, cautions: cautionsFor(given, result) })
+}
+
+/** The plan with every lining in it; obstacles are boxed all round, or covered where a wall's lining is deeper. */
+function linedPlan(input: AnalysisInput): Result<Inset, InsetRefusal> {
+  const { room } = input
+  const depthsMm = room.walls.map((wall) => netDepth(input, wall))
+  const inFront = liningsInFront(room, depthsMm)
+  let edge = room.walls.length
+  const inset = insetRoom({
+    outline: outlineOf(room),
+    depthsMm,
+    obstacles: room.obstacles.map(({ corners, liningMm }) => {
+      const first = edge
+      edge += corners.length
+      return {
+        outline: corners.map((corner): Point => [corner.xMm, corner.yMm]),
+        depthsMm: corners.map((_, k) => inFront.find((side) => side.edge === first + k)?.depthMm ?? liningMm),
+      }
+    }),
+  })
+  return inset.ok ? ok(countedToWalls(inset.value, inFront, room)) : inset
 }
 
 function assemblyOf(input: AnalysisInput, facts: SurfaceFacts): Assembly | null {

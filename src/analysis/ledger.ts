@@ -9,12 +9,12 @@ import type { Assembly } from '#assemblies/assembly.ts'
 import type { Inset } from '#geometry/inset/insetRoom.ts'
 import { boxAlongLongestWall, centroid, largestCircle } from '#geometry/outline.ts'
 import type { Point } from '#geometry/polygon.ts'
-import { type Millimetres, MM_PER_FOOT } from '#units/quantity.ts'
+import type { Millimetres } from '#units/quantity.ts'
 
 const MM2_PER_M2 = 1e6
 
-/** Heights worth telling the floor area of: under 5 ft nobody stands, under 7 ft few codes count a room. @source common practice, no source */
-const TOLD_HEIGHTS_MM: readonly Millimetres[] = [5 * MM_PER_FOOT, 7 * MM_PER_FOOT]
+/** Heights worth telling the floor area of, 5 ft and 7 ft exactly. @source common practice, no source */
+const TOLD_HEIGHTS_MM: readonly Millimetres[] = [1524, 2133.6]
 
 export interface LedgerInput {
   readonly room: Room

@@ -1,5 +1,6 @@
 import basement from '#samples/basement/project.json?raw'
 import garage from '#samples/garage/project.json?raw'
+import outbuilding from '#samples/outbuilding/project.json?raw'
 
 export interface Sample {
   readonly id: string
@@ -23,5 +24,12 @@ export const SAMPLES: readonly [Sample, ...Sample[]] = [
     name: 'Basement',
     about: 'A basement becoming a screening room: concrete walls, joists under a living room, a boxed column.',
     text: basement,
+  },
+  {
+    id: 'outbuilding',
+    name: 'Outbuilding',
+    about:
+      'A block outbuilding becoming a room for voice and piano: two piers that set the linings, a felt roof, metric.',
+    text: outbuilding,
   },
 ]

@@ -23,7 +23,7 @@ function expectGolden(name: string, file: string, text: string): void {
   expect(text === kept, `${file} of ${name} changed: see ${file}.changed beside it`).toBe(true)
 }
 
-describe.each(['garage', 'basement'])('sample %s', (name) => {
+describe.each(['garage', 'basement', 'outbuilding'])('sample %s', (name) => {
   const out = join(folder, name)
   const spoken = leafgap(['report', `samples/${name}/project.json`, '--out', out])
 

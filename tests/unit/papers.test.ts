@@ -37,7 +37,7 @@ describe('the papers', () => {
   })
 
   it('give every sample its expected files', () => {
-    for (const sample of ['garage', 'basement']) {
+    for (const sample of ['garage', 'basement', 'outbuilding']) {
       for (const file of ['report.json', 'ledger.csv', 'plan.svg']) {
         expect(existsSync(folder(`samples/${sample}/expected/${file}`)), `${sample}/${file}`).toBe(true)
       }
