@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { analyseScheme } from '#analysis/analyse.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import { builtInCatalogue } from '#assemblies/catalogue.ts'
+import { projectCatalogue } from '#project/catalogue.ts'
 import type { Project } from '#project/project.ts'
 import { readProject } from '#project/read.ts'
 
@@ -24,7 +25,7 @@ export function analyse(project: Project, schemeName: string): SchemeResult {
   const room = project.rooms[0]
   const scheme = project.schemes.find((candidate) => candidate.name === schemeName)
   if (!room || !scheme) throw new Error(`no scheme ${schemeName}`)
-  const analysed = analyseScheme({ room, scheme, catalogue: CATALOGUE, quality: 'drag' })
+  const analysed = analyseScheme({ room, scheme, catalogue: projectCatalogue(project), quality: 'drag' })
   if (!analysed.ok) throw new Error(analysed.error.message)
   return analysed.value
 }
