@@ -2,6 +2,7 @@ import { Drawers } from '#ui/dialogs/Drawers.tsx'
 import { FileVerbs } from '#ui/header/FileVerbs.tsx'
 import { ProjectName } from '#ui/header/ProjectName.tsx'
 import { QuietPlace } from '#ui/header/QuietPlace.tsx'
+import { RoomPicker } from '#ui/header/RoomPicker.tsx'
 import { SchemeRow } from '#ui/header/SchemeRow.tsx'
 import { UndoVerbs } from '#ui/header/UndoVerbs.tsx'
 import { useSession, useView } from '#ui/session.ts'
@@ -31,6 +32,7 @@ export function Header() {
         <HandOver />
       </div>
       <div className="header-row header-schemes">
+        <RoomPicker />
         <SchemeRow />
         <QuietPlace />
       </div>

@@ -1,15 +1,26 @@
 import { RoomBench } from '#ui/panels/bench/RoomBench.tsx'
 import { SurfaceBench } from '#ui/panels/bench/SurfaceBench.tsx'
+import { useThing } from '#ui/panels/bench/tables/useThings.ts'
+import { ThingBench } from '#ui/panels/bench/thing/ThingBench.tsx'
 import { useSelected } from '#ui/panels/bench/useBench.ts'
 import { useSeveral } from '#ui/panels/bench/useSeveral.ts'
+import { useView } from '#ui/session.ts'
 
-/** What the selected thing is made of and what else it could be; with nothing selected, the whole room. */
+/** What is selected: surfaces and what else they could be, one thing and all its numbers, or the whole room. */
 export function Bench() {
   const [first, ...others] = useSelected()
   const several = useSeveral()
+  const thing = useThing()
+  const isListed = useView((view) => view.thing !== null && view.thing === view.listedThing)
   return (
     <section aria-label="Bench" className="bench">
-      {first ? <SurfaceBench surfaces={[first, ...others]} several={several} /> : <RoomBench several={several} />}
+      {first ? (
+        <SurfaceBench surfaces={[first, ...others]} several={several} />
+      ) : thing && !isListed ? (
+        <ThingBench key={`${thing.kind} ${thing.id}`} thing={thing} />
+      ) : (
+        <RoomBench several={several} />
+      )}
     </section>
   )
 }

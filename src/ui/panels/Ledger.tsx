@@ -1,5 +1,5 @@
 import { schemeLetter } from '#state/commands/schemes.ts'
-import { Cautions, QuietLine, WeightLine } from '#ui/panels/ledger/quietLines.tsx'
+import { Cautions, clashesOf, QuietLine, WeightLine } from '#ui/panels/ledger/quietLines.tsx'
 import { FloorLine, HeightLine, type LineProps, VolumeLine } from '#ui/panels/ledger/spaceLines.tsx'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { schemeTitle } from '#ui/panels/words.ts'
@@ -37,7 +37,7 @@ function Lines(props: LineProps) {
       <VolumeLine {...props} />
       <QuietLine {...props} />
       <WeightLine {...props} />
-      <Cautions cautions={props.result.cautions} />
+      <Cautions cautions={props.result.cautions} clashes={clashesOf(props.result)} />
     </>
   )
 }

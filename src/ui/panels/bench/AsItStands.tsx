@@ -2,14 +2,15 @@ import type { FarSide, Lining, MeasuredTo, NeededForFire } from '#analysis/room.
 import { FAR_SIDES } from '#analysis/room.ts'
 import type { BoardMaterial } from '#assemblies/layer.ts'
 import { describeSurfaces, type FactsPatch } from '#state/commands/surfaces.ts'
-import { setWallLength } from '#state/commands/wall.ts'
+import { moveWall, setWallLength } from '#state/commands/wall.ts'
 import { ChoiceField, type Option } from '#ui/fields/ChoiceField.tsx'
 import { LengthField } from '#ui/fields/LengthField.tsx'
 import type { BenchSurface } from '#ui/panels/bench/candidates.ts'
+import { MovingEnd } from '#ui/panels/bench/outline/MovingEnd.tsx'
 import type { BenchState } from '#ui/panels/bench/useBench.ts'
 import { wallLength } from '#ui/panels/bench/wallLength.ts'
 import { capital, farSideWords } from '#ui/panels/words.ts'
-import { useCatalogue, useShownProject } from '#ui/session.ts'
+import { useCatalogue, useShownProject, useView } from '#ui/session.ts'
 
 /** A lining as it is until somebody says better: half-inch board, and nobody knows what fire asks of it. */
 const USUAL_LINING: Lining = { thicknessMm: 12.7, neededForFire: 'unknown' }
@@ -42,17 +43,7 @@ export function AsItStands({ bench }: { readonly bench: BenchState }) {
     )
   return (
     <form className="stands" aria-label="As it stands" onSubmit={(event) => event.preventDefault()}>
-      {surfaces.length === 1 && first.kind === 'wall' && (
-        <LengthField
-          name="wall-length"
-          label="Length of the wall"
-          value={wallLength(room, first.facts.id)}
-          unit={units}
-          leastMm={0}
-          moreThanLeast
-          onCommit={(length) => bench.run(setWallLength(room.id, first.facts.id, length, 'to'))}
-        />
-      )}
+      {surfaces.length === 1 && first.kind === 'wall' && <WallMeasures bench={bench} />}
       <ExistingField surfaces={surfaces} patch={patch} />
       <ChoiceField<FarSide>
         name="far-side"
@@ -86,6 +77,34 @@ export function AsItStands({ bench }: { readonly bench: BenchState }) {
         </p>
       )}
     </form>
+  )
+}
+
+/** Length and place of one wall, as the tape and the plan have them. */
+function WallMeasures({ bench }: { readonly bench: BenchState }) {
+  const { first, room } = bench
+  const { units } = useShownProject()
+  const movingEnd = useView((state) => state.movingEnd)
+  return (
+    <>
+      <LengthField
+        name="wall-length"
+        label="Length of the wall"
+        value={wallLength(room, first.facts.id)}
+        unit={units}
+        leastMm={0}
+        moreThanLeast
+        onCommit={(length) => bench.run(setWallLength(room.id, first.facts.id, length, movingEnd))}
+      />
+      <MovingEnd wallId={first.facts.id} />
+      <LengthField
+        name="wall-move"
+        label="Move it parallel, inward by"
+        value={0}
+        unit={units}
+        onCommit={(inward) => bench.run(moveWall(room.id, first.facts.id, inward))}
+      />
+    </>
   )
 }
 

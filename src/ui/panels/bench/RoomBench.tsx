@@ -1,42 +1,75 @@
-import { useState } from 'react'
+import type { RoomView } from '#state/view.ts'
 import { Compare } from '#ui/panels/bench/Compare.tsx'
-import { CornersAndWalls } from '#ui/panels/bench/CornersAndWalls.tsx'
+import { CornersView } from '#ui/panels/bench/corners/CornersView.tsx'
+import { FurnitureView } from '#ui/panels/bench/furniture/FurnitureView.tsx'
+import { HeightsView } from '#ui/panels/bench/heights/HeightsView.tsx'
+import { OpeningsView } from '#ui/panels/bench/openings/OpeningsView.tsx'
+import { OutlineView } from '#ui/panels/bench/outline/OutlineView.tsx'
+import { RoomsView } from '#ui/panels/bench/rooms/RoomsView.tsx'
 import { SelectButtons } from '#ui/panels/bench/SelectButtons.tsx'
 import { SurfaceTable } from '#ui/panels/bench/SurfaceTable.tsx'
+import { StandingView } from '#ui/panels/bench/standing/StandingView.tsx'
 import { Tabs } from '#ui/panels/bench/Tabs.tsx'
 import type { Several } from '#ui/panels/bench/useSeveral.ts'
-import { useRoom } from '#ui/session.ts'
+import { useRoom, useSession, useView } from '#ui/session.ts'
+import { unreachable } from '#units/result.ts'
 
-type View = 'surfaces' | 'corners' | 'compare'
-
-const VIEWS: readonly { id: View; text: string }[] = [
+const VIEWS: readonly { id: RoomView; text: string }[] = [
   { id: 'surfaces', text: 'Surfaces' },
-  { id: 'corners', text: 'Corners and walls' },
+  { id: 'outline', text: 'Outline' },
+  { id: 'heights', text: 'Heights' },
+  { id: 'openings', text: 'Openings' },
+  { id: 'standing', text: 'Standing and hanging' },
+  { id: 'furniture', text: 'Furniture' },
+  { id: 'corners', text: 'Corners as built' },
+  { id: 'rooms', text: 'Rooms' },
   { id: 'compare', text: 'Compare' },
 ]
 
-/** The whole room: its surfaces, its outline in numbers, and its schemes side by side. */
+/** The whole room: its surfaces, everything drawn of it in numbers, and its schemes side by side. */
 export function RoomBench({ several }: { readonly several: Several }) {
   const room = useRoom()
-  const [view, setView] = useState<View>('surfaces')
+  const { view: store } = useSession()
+  const view = useView((state) => state.roomView)
   return (
     <>
       <header className="bench-head">
-        <h2>
-          {room.name}: <span className="bench-head-soft">{HEADS[view]}</span>
-        </h2>
-        <Tabs label="View of the bench" views={VIEWS} current={view} onChoose={setView} />
-        <SelectButtons several={several} wallsOnly />
+        <h2>{room.name}</h2>
+        <Tabs
+          label="View of the bench"
+          views={VIEWS}
+          current={view}
+          folds
+          onChoose={(roomView) => store.setState({ roomView })}
+        />
+        {view === 'surfaces' && <SelectButtons several={several} wallsOnly />}
       </header>
-      {view === 'surfaces' && <SurfaceTable />}
-      {view === 'corners' && <CornersAndWalls />}
-      {view === 'compare' && <Compare />}
+      <Shown view={view} />
     </>
   )
 }
 
-const HEADS: Readonly<Record<View, string>> = {
-  surfaces: 'every surface, what is built against it and what it takes',
-  corners: 'the outline and the height in numbers',
-  compare: 'the schemes side by side',
+function Shown({ view }: { readonly view: RoomView }) {
+  switch (view) {
+    case 'surfaces':
+      return <SurfaceTable />
+    case 'outline':
+      return <OutlineView />
+    case 'heights':
+      return <HeightsView />
+    case 'openings':
+      return <OpeningsView />
+    case 'standing':
+      return <StandingView />
+    case 'furniture':
+      return <FurnitureView />
+    case 'corners':
+      return <CornersView />
+    case 'rooms':
+      return <RoomsView />
+    case 'compare':
+      return <Compare />
+    default:
+      return unreachable(view)
+  }
 }

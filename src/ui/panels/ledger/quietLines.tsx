@@ -113,34 +113,47 @@ export function WeightLine({ result, before, cause, unit }: LineProps) {
   )
 }
 
-/** Life safety always in full; other checks open downward. */
-export function Cautions({ cautions }: { readonly cautions: readonly Caution[] }) {
-  const safety = cautions.filter(({ kind }) => kind === 'life-safety')
-  const checks = cautions.filter(({ kind }) => kind === 'check')
+interface CautionsProps {
+  readonly cautions: readonly Caution[]
+  /** Sentences of what does not fit as drawn: they stand in full too. */
+  readonly clashes: ReadonlySet<string>
+}
+
+/** Life safety and what does not fit as drawn always in full; other checks open downward. */
+export function Cautions({ cautions, clashes }: CautionsProps) {
+  const inFull = (caution: Caution) => caution.kind === 'life-safety' || clashes.has(caution.text)
+  const shown = cautions.filter(inFull)
+  const checks = cautions.filter((caution) => !inFull(caution))
   return (
     <div className="ledger-cautions">
       <h3 className="ledger-name">Cautions</h3>
-      {safety.length === 0 && checks.length === 0 && (
+      {cautions.length === 0 && (
         <p className="ledger-from">Nothing is built yet, so there is nothing to caution about here.</p>
       )}
-      {safety.length > 0 && (
-        <ul className="cautions">
-          {safety.map((caution) => (
-            <CautionItem key={caution.code + caution.text} caution={caution} />
-          ))}
-        </ul>
-      )}
+      <CautionList cautions={shown} />
       {checks.length > 0 && (
         <details className="other-checks">
           <summary>Other checks</summary>
-          <ul className="cautions cautions-check">
-            {checks.map((caution) => (
-              <CautionItem key={caution.code + caution.text} caution={caution} />
-            ))}
-          </ul>
+          <CautionList cautions={checks} />
         </details>
       )}
     </div>
+  )
+}
+
+/** What openings and furniture meet as drawn, sentence by sentence. */
+export function clashesOf({ openings, furniture }: Pick<SchemeResult, 'openings' | 'furniture'>): ReadonlySet<string> {
+  return new Set([...openings, ...furniture].flatMap(({ problems }) => problems.map(({ text }) => text)))
+}
+
+function CautionList({ cautions }: Pick<CautionsProps, 'cautions'>) {
+  if (cautions.length === 0) return null
+  return (
+    <ul className="cautions">
+      {cautions.map((caution) => (
+        <CautionItem key={caution.code + caution.text} caution={caution} />
+      ))}
+    </ul>
   )
 }
 

@@ -1,4 +1,5 @@
 import type { SchemeResult } from '#analysis/results.ts'
+import { heightRows } from '#ui/panels/ledger/heightRows.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import { bothAreas, otherUnit, signed } from '#ui/panels/words.ts'
 import { formatArea, formatLength, formatPercent, formatVolume } from '#units/format.ts'
@@ -92,24 +93,9 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
       }
       cause={cause}
     >
-      <DetailRows
-        caption="Where the height goes"
-        rows={[
-          ['Height as it stands', bothHeights(height.existing, unit)],
-          ['Ceiling build-up', bothHeights(height.ceilingTakes, unit)],
-          ['Floor build-up', bothHeights(height.floorTakes, unit)],
-          ['Clear height', left ? bothHeights(height.lowest, unit) : 'none'],
-          ...drops.map(
-            (drop) => [`Under ${drop.name}`, left ? bothHeights(drop.clearHeightMm, unit) : 'none'] as const,
-          ),
-        ]}
-      />
+      <DetailRows caption="Where the height goes" rows={heightRows(result, unit)} />
     </LedgerLine>
   )
-}
-
-function bothHeights(height: number, unit: LengthUnit): string {
-  return `${formatLength(height, unit)} · ${formatLength(height, otherUnit(unit))}`
 }
 
 export function VolumeLine({ result, before, cause, unit }: LineProps) {

@@ -1,0 +1,39 @@
+import type { SchemeResult } from '#analysis/results.ts'
+import { bothAreas, otherUnit } from '#ui/panels/words.ts'
+import { formatLength } from '#units/format.ts'
+import type { LengthUnit, Millimetres } from '#units/quantity.ts'
+
+/** Where the height goes and what is left of it everywhere; "none" where the linings leave no floor. */
+export function heightRows(
+  { ledger }: Pick<SchemeResult, 'ledger'>,
+  unit: LengthUnit,
+): readonly (readonly [string, string])[] {
+  const { clearHeightMm: height, drops, areaAbove, parts, floorAreaM2 } = ledger
+  const left = (text: string) => (parts > 0 ? text : 'none')
+  return [
+    ['Lowest height as it stands', bothHeights(height.existing, unit)],
+    ['Ceiling build-up, at the lowest place', bothHeights(height.ceilingTakes, unit)],
+    ['Floor build-up, at the lowest place', bothHeights(height.floorTakes, unit)],
+    [drops.length > 0 ? 'Lowest, away from drops' : 'Lowest', left(bothHeights(height.lowest, unit))],
+    ...drops.map((drop) => [`Under ${drop.name}`, left(bothHeights(drop.clearHeightMm, unit))] as const),
+    [drops.length > 0 ? 'Mean, drops included' : 'Mean', left(bothHeights(height.mean, unit))],
+    ...areaAbove.map(
+      ({ heightMm, areaM2 }) =>
+        [
+          `Floor with ${bothHeights(heightMm, unit)} or more`,
+          left(isAll(areaM2, floorAreaM2.clear) ? `all of it, ${bothAreas(areaM2, unit)}` : bothAreas(areaM2, unit)),
+        ] as const,
+    ),
+  ]
+}
+
+/** Areas this near are the same, m2: a square of a centimetre. */
+const SAME_M2 = 1e-4
+
+function isAll(areaM2: number, clearM2: number): boolean {
+  return Math.abs(areaM2 - clearM2) < SAME_M2
+}
+
+export function bothHeights(height: Millimetres, unit: LengthUnit): string {
+  return `${formatLength(height, unit)} · ${formatLength(height, otherUnit(unit))}`
+}
