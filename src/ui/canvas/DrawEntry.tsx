@@ -17,6 +17,7 @@ interface Props {
 /** The outline typed wall by wall, and how it is closed where its lengths do not quite meet. */
 export function DrawEntry({ outline, view }: Props) {
   const isAsked = useDraw((state) => state.closing !== null)
+  useKeptInSight(view)
   return isAsked ? <SurveyClosing outline={outline} /> : <WallEntry outline={outline} view={view} />
 }
 
@@ -88,7 +89,7 @@ function WallEntry({ outline, view }: Props) {
           Take back
         </button>
         <StartAnew />
-        <button type="button" className="verb" onClick={outline.leave}>
+        <button type="button" className="verb draw-leave" onClick={outline.leave}>
           Leave
         </button>
         <CornerCount />
@@ -145,6 +146,17 @@ function CornerCount() {
       {returnsToFirst(points) ? 'Back on the first corner: close the outline' : count}
     </span>
   )
+}
+
+/** The corners stay in sight when the paper changes its size: a keyboard slides in, the closing is asked for. */
+function useKeptInSight({ size, reveal }: PlanFrame): void {
+  const { draw } = useShell()
+  const { width, height } = size
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only a change of size may move the paper under the hand
+  useEffect(() => {
+    const { points } = draw.store.getState()
+    if (width > 0 && height > 0 && points.length > 0) reveal(points)
+  }, [width, height])
 }
 
 /** With a mouse at hand the length can be typed at once; on a phone the keyboard would cover the plan unasked. */

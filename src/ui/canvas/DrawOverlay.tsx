@@ -41,7 +41,7 @@ export function DrawOverlay({ points, closing, pointer, frame, size, palette, un
       )}
       {pointer && <GuideLines frame={frame} palette={palette} guides={pointer.guides} />}
       {last && next && <Line points={[...last, ...next]} stroke={palette.accent} strokeWidth={2} />}
-      <SideLengths points={points} frame={frame} palette={palette} units={units} />
+      {closing === null && <SideLengths points={points} frame={frame} palette={palette} units={units} />}
       {places.map(([x, y], index) => (
         <Circle
           // A corner has no name of its own before the outline is closed; its place in the row is its name.

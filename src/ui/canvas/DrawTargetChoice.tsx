@@ -1,6 +1,8 @@
 import { drawOutline } from '#state/commands/outline.ts'
+import { standingCorners } from '#ui/canvas/drawStart.ts'
 import type { DrawTarget } from '#ui/canvas/drawStore.ts'
 import { replacingWords } from '#ui/canvas/replacedWords.ts'
+import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { useDocument, useRoom } from '#ui/session.ts'
 import { useDraw, useShell } from '#ui/shell.ts'
 
@@ -9,10 +11,11 @@ export function DrawTargetChoice() {
   const { draw } = useShell()
   const room = useRoom()
   const target = useDraw((state) => state.target)
+  const isBegun = useDraw((state) => state.points.length > 0)
   const says = useTargetWords(target)
   if (target.kind === 'new-project') return null
   return (
-    <div className="draw-target">
+    <div className="draw-target" data-begun={isBegun}>
       <fieldset className="verbs">
         <legend className="visually-hidden">The outline becomes</legend>
         <button
@@ -32,15 +35,40 @@ export function DrawTargetChoice() {
           A further room
         </button>
       </fieldset>
+      {target.kind === 'another-room' && <FirstCorner />}
       <p className="quiet">{says}</p>
     </div>
   )
 }
 
+/** The first corner on one of a room that stands, without a pointer; gone once a wall is drawn. */
+function FirstCorner() {
+  const { draw } = useShell()
+  const rooms = useDocument((state) => state.project.rooms)
+  const points = useDraw((state) => state.points)
+  if (points.length > 1) return null
+  const corners = standingCorners(rooms)
+  const [first] = points
+  const chosen = corners.find(({ at: [x, y] }) => first?.[0] === x && first[1] === y)
+  const beside = { value: BESIDE, text: 'First corner: beside the others' }
+  return (
+    <ChoiceField
+      label="First corner"
+      name="draw-first-corner"
+      quiet
+      value={chosen?.id ?? BESIDE}
+      options={[beside, ...corners.map(({ id, name }) => ({ value: id, text: `First corner: ${name}` }))]}
+      onChoose={(id) => draw.startAt(corners.find((corner) => corner.id === id)?.at ?? null)}
+    />
+  )
+}
+
+const BESIDE = 'beside'
+
 /** Told from the step itself: the room's own outline drawn over it shows what would be gone. */
 function useTargetWords(target: DrawTarget): string {
   const project = useDocument((state) => state.project)
-  if (target.kind !== 'replace') return 'It stands beside the others; press a corner of theirs to share it.'
+  if (target.kind !== 'replace') return 'It is drawn beside the others; corners and walls of theirs hold the pointer.'
   const room = project.rooms.find(({ id }) => id === target.roomId)
   if (!room) return ''
   const again = room.corners.map(({ xMm, yMm }) => [xMm, yMm] as const)

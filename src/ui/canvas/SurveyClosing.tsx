@@ -5,7 +5,7 @@ import { misclosureWords } from '#ui/canvas/drawWords.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import { useDrawingUnits } from '#ui/canvas/useWallEntry.ts'
 import { useDraw, useShell } from '#ui/shell.ts'
-import { formatThickness } from '#units/format.ts'
+import { formatLength, formatThickness } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 const WAYS: readonly { readonly way: ClosingWay; readonly words: string; readonly means: string }[] = [
@@ -33,7 +33,8 @@ export function SurveyClosing({ outline }: { readonly outline: OutlineDrawing })
         event.preventDefault()
       }}
     >
-      <legend>The survey does not quite meet</legend>
+      <legend className="visually-hidden">How the survey closes</legend>
+      <h2>The survey does not quite meet</h2>
       <p>{misclosureWords(misclosureOf(points), units)}</p>
       <div className="survey-ways">
         {WAYS.map((one) => (
@@ -54,7 +55,7 @@ export function SurveyClosing({ outline }: { readonly outline: OutlineDrawing })
         ))}
       </div>
       <ClosingTable rows={closingRows(points, way)} units={units} />
-      <div className="verbs">
+      <div className="verbs survey-verbs">
         <button type="button" className="action" onClick={outline.close}>
           Close it this way
         </button>
@@ -89,8 +90,8 @@ function ClosingTable({ rows, units }: TableProps) {
           {rows.map(({ wall, measuredMm, closedMm, turn }) => (
             <tr key={wall}>
               <th scope="row">{wall}</th>
-              <td>{measuredMm === null ? 'not measured' : formatThickness(measuredMm, units)}</td>
-              <td>{formatThickness(closedMm, units)}</td>
+              <td>{measuredMm === null ? 'not measured' : lengthIn(measuredMm, units)}</td>
+              <td>{lengthIn(closedMm, units)}</td>
               <td>{measuredMm === null ? 'new' : signed(closedMm - measuredMm, units)}</td>
               <td>{turnText(turn)}</td>
             </tr>
@@ -101,9 +102,14 @@ function ClosingTable({ rows, units }: TableProps) {
   )
 }
 
+/** Thirty-seconds of an inch, tenths of a millimetre: finer than a tape, coarser than the sum. */
+function lengthIn(mm: number, units: LengthUnit): string {
+  return units === 'mm' ? formatThickness(mm, units) : formatLength(mm, units, 32)
+}
+
 function signed(mm: number, units: LengthUnit): string {
-  const text = formatThickness(Math.abs(mm), units)
-  if (text === formatThickness(0, units)) return '0'
+  const text = lengthIn(Math.abs(mm), units)
+  if (text === lengthIn(0, units)) return '0'
   return `${mm > 0 ? '+' : '−'}${text}`
 }
 

@@ -19,6 +19,24 @@ export function standingOutlines(target: DrawTarget, rooms: readonly Room[]): re
   return target.kind === 'new-project' ? [] : rooms.map(outlineOf)
 }
 
+/** A corner of a room that stands, as a place to begin a further one. */
+export interface StandingCorner {
+  readonly id: string
+  readonly name: string
+  readonly at: Point
+}
+
+/** Every corner of every room, named as its table names it: Garage, corner 2. */
+export function standingCorners(rooms: readonly Room[]): readonly StandingCorner[] {
+  return rooms.flatMap((room) =>
+    room.corners.map(({ id, xMm, yMm }, index) => ({
+      id: `${room.id} ${id}`,
+      name: `${room.name}, corner ${index + 1}`,
+      at: [xMm, yMm] as const,
+    })),
+  )
+}
+
 function outlineOf(room: Room): Ring {
   return room.corners.map(({ xMm, yMm }) => [xMm, yMm] as const)
 }

@@ -27,6 +27,8 @@ export function createDrawStore() {
     store,
     begin: (target: DrawTarget) => store.setState({ ...NOTHING, target }),
     aim: (target: DrawTarget) => store.setState({ target, refusal: null }),
+    /** Where the first corner stands, chosen before any wall; null: left open. */
+    startAt: (point: Point | null) => store.setState({ points: point ? [point] : [], closing: null, refusal: null }),
     add: (point: Point) =>
       store.setState((state) => ({ points: [...state.points, point], closing: null, refusal: null })),
     /** One step back: from the question how to close to the corners, else by a corner. */

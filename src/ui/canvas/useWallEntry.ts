@@ -34,19 +34,14 @@ export function useWallEntry(view: PlanFrame) {
   const turned = parseDirection(direction, lastDegrees)
   const typed = wall.ok && wall.value.degrees !== null ? wall.value.degrees : null
   const heading = typed ?? (turned.ok ? turned.value : null)
-  const lengthReading = wall.ok
-    ? `${bothReadings(wall.value.lengthMm, units)}${typed === null ? '' : `, ${directionName(typed)}`}`
-    : example(units)
   return {
     length,
     direction,
     problem,
-    lengthReading,
+    lengthReading: wall.ok ? bothReadings(wall.value.lengthMm, units) : example(units),
     /** The direction the next wall takes, degrees; null while it cannot be read. */
     degrees: heading,
-    directionReading: turned.ok
-      ? `${directionName(typed ?? turned.value)} (or 45, left turn, -30)`
-      : 'right, up, 45, left turn, -30',
+    directionReading: directionReading(typed, heading),
     setLength: (text: string) => {
       setLength(text)
       setProblem(null)
@@ -76,6 +71,11 @@ function problemOf(wall: Result<TypedWall, string>, turned: Result<number, strin
   if (!wall.ok) return { field: 'length', text: wall.error }
   if (wall.value.degrees === null && !turned.ok) return { field: 'direction', text: turned.error }
   return null
+}
+
+function directionReading(typed: number | null, heading: number | null): string {
+  if (typed !== null) return `${directionName(typed)}, as typed with the length`
+  return heading === null ? 'right, up, 45, left turn, -30' : `${directionName(heading)} (or 45, left turn, -30)`
 }
 
 function example(units: LengthUnit): string {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { firstCorner, standingOutlines } from '#ui/canvas/drawStart.ts'
+import { firstCorner, standingCorners, standingOutlines } from '#ui/canvas/drawStart.ts'
 import { createDrawStore } from '#ui/canvas/drawStore.ts'
 import { sampleProject } from '../panels/samples.ts'
 
@@ -35,4 +35,14 @@ test('a further room begins beside the others, and can hold on to them', () => {
   expect(firstCorner({ kind: 'replace', roomId: 'room-1' }, rooms)).toEqual([0, 0])
   expect(standingOutlines({ kind: 'another-room' }, rooms)[0]).toHaveLength(6)
   expect(standingOutlines({ kind: 'new-project', project: sampleProject('basement') }, rooms)).toEqual([])
+})
+
+test('a further room can begin on a corner that stands, and be begun elsewhere again', () => {
+  const corners = standingCorners(sampleProject('basement').rooms)
+  expect(corners[1]).toMatchObject({ name: 'Basement, corner 2', at: [7315.2, 0] })
+  const draw = createDrawStore()
+  draw.startAt(corners[1]!.at)
+  expect(draw.store.getState().points).toEqual([[7315.2, 0]])
+  draw.startAt(null)
+  expect(draw.store.getState().points).toEqual([])
 })
