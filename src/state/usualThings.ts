@@ -10,7 +10,7 @@ import type {
   PlanPoint,
   Room,
 } from '#analysis/room.ts'
-import { ceilingAt, highestCeilingOver, lowestCeilingAlong } from '#state/commands/ceilingOver.ts'
+import { heightAt, highestCeilingOver, lowestCeilingAlong } from '#state/commands/ceilingOver.ts'
 import { freeId } from '#state/commands/edit.ts'
 import { wallLength } from '#state/commands/openingChecks.ts'
 import usual from '#state/data/usual-things.json' with { type: 'json' }
@@ -135,7 +135,7 @@ export function usualCeilingPart(corners: readonly PlanPoint[], room: Room): Omi
 
 /** A measured height that says what is already known there, until it is typed over. */
 export function usualHeight(xMm: Millimetres, yMm: Millimetres, room: Room): Omit<HeightPoint, 'id'> {
-  return { xMm, yMm, heightMm: ceilingAt(room, [xMm, yMm]) ?? OFFERED_HEIGHT_MM, floorMm: 0 }
+  return { xMm, yMm, heightMm: heightAt(room, [xMm, yMm]) ?? OFFERED_HEIGHT_MM, floorMm: 0 }
 }
 
 /** Construction offered first for a new partition. */

@@ -1,13 +1,14 @@
-import type { HeightPoint, PlanPoint, Room } from '#analysis/room.ts'
-import { contains } from '#geometry/outline.ts'
+import { type RoomLevels, roomLevels } from '#analysis/heights/levels.ts'
+import { planeAt } from '#analysis/heights/plane.ts'
+import { ceilingAt } from '#analysis/heights/risers.ts'
+import type { PlanPoint, Room } from '#analysis/room.ts'
 import type { Point } from '#geometry/polygon.ts'
 import { ringOf } from '#state/commands/rings.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
 /** Existing height from floor to ceiling at a place; null while nothing was measured. */
-export function ceilingAt(room: Room, [x, y]: Point): Millimetres | null {
-  const part = room.ceilingParts.findLast(({ corners }) => contains(ringOf(corners), [x, y]))
-  return highest(part?.heights ?? room.heights)
+export function heightAt(room: Room, place: Point): Millimetres | null {
+  return heightsAt(room, [place])[0] ?? null
 }
 
 /** Lowest existing height along a stretch of a wall; null while nothing was measured. */
@@ -23,16 +24,18 @@ export function lowestCeilingAlong(
     from.xMm + ((to.xMm - from.xMm) * mm) / length,
     from.yMm + ((to.yMm - from.yMm) * mm) / length,
   ]
-  const heights = [startMm, (startMm + endMm) / 2, endMm].map((mm) => ceilingAt(room, at(mm)))
-  return heights.reduce((least, height) => (least === null || height === null ? null : Math.min(least, height)))
+  const heights = heightsAt(room, [at(startMm), at((startMm + endMm) / 2), at(endMm)])
+  return heights.length === 0 ? null : Math.min(...heights)
 }
 
 /** Highest existing height over a footprint; null while nothing was measured. */
 export function highestCeilingOver(room: Room, corners: readonly PlanPoint[]): Millimetres | null {
-  const heights = ringOf(corners).map((point) => ceilingAt(room, point))
-  return heights.reduce((most, height) => (most === null || height === null ? null : Math.max(most, height)))
+  const heights = heightsAt(room, ringOf(corners))
+  return heights.length === 0 ? null : Math.max(...heights)
 }
 
-function highest(heights: readonly HeightPoint[]): Millimetres | null {
-  return heights.length === 0 ? null : Math.max(...heights.map((point) => point.heightMm))
+function heightsAt(room: Room, places: readonly Point[]): readonly Millimetres[] {
+  if (room.heights.length === 0) return []
+  const levels: RoomLevels = roomLevels(room)
+  return places.map((place) => planeAt(ceilingAt(levels, place), place) - planeAt(levels.floor, place))
 }

@@ -1,5 +1,5 @@
 import type { Room } from '#analysis/room.ts'
-import type { Project } from '#project/project.ts'
+import type { Partition, PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import { followWalls } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
@@ -19,8 +19,18 @@ export function editRoom(
   return ok({
     ...project,
     rooms: project.rooms.with(index, changed.value),
+    partitions: withTheirWalls(project.partitions, changed.value),
     schemes: followWalls(project.schemes, room, changed.value),
   })
+}
+
+/** Partitions without those whose wall in this room is gone. */
+function withTheirWalls(partitions: readonly Partition[], room: Room): readonly Partition[] {
+  const walls = new Set(room.walls.map(({ id }) => id))
+  const isThere = (side: PartitionSide) => side.room !== room.id || walls.has(side.wall)
+  return partitions.every(({ sides }) => sides.every(isThere))
+    ? partitions
+    : partitions.filter(({ sides }) => sides.every(isThere))
 }
 
 export function noRoom(roomId: string): Result<never, Refusal> {

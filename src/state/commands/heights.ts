@@ -3,6 +3,7 @@ import type { Command, Refusal } from '#state/command.ts'
 import { named, onThePlan, positive } from '#state/commands/check.ts'
 import { changedEntry, editRoom, idGiver, noThing } from '#state/commands/edit.ts'
 import { footprintRefusal } from '#state/commands/rings.ts'
+import { underCeiling } from '#state/commands/underCeiling.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** Adds a measured height to the room, or to one part of its ceiling. */
@@ -27,7 +28,11 @@ export function addHeight(roomId: string, partId: string | null, point: Omit<Hei
 export function changeHeight(roomId: string, id: string, patch: Partial<Omit<HeightPoint, 'id'>>): Command {
   return {
     label: 'change height',
-    apply: (project) => editRoom(project, roomId, (room) => withHeight(room, id, (point) => ({ ...point, ...patch }))),
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const changed = withHeight(room, id, (point) => ({ ...point, ...patch }))
+        return changed.ok ? underCeiling(room, changed.value, project.units) : changed
+      }),
   }
 }
 

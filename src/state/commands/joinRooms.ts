@@ -1,7 +1,146 @@
-import type { Project } from '#project/project.ts'
+import type { CeilingPart, HeightPoint, Room, Wall } from '#analysis/room.ts'
+import type { Scheme } from '#analysis/scheme.ts'
+import type { PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
-import { fail, type Result } from '#units/result.ts'
+import { turned } from '#state/commands/cutPart.ts'
+import { idGiver } from '#state/commands/edit.ts'
+import { diagonalsOf, isAlike, isStraight, withoutCorner } from '#state/commands/mergeWalls.ts'
+import { checked } from '#state/commands/outline.ts'
+import { prunedSchemes } from '#state/commands/wallChoices.ts'
+import { fail, ok, type Result } from '#units/result.ts'
 
-export function joinedRooms(_: Project, ..._rest: readonly unknown[]): Result<Project, Refusal> {
-  return fail({ code: 'coming', message: 'Not built yet.' })
+/** The project with the two rooms of a partition made one again: the first stays, the partition and its openings go. */
+export function joinedRooms(project: Project, partitionId: string): Result<Project, Refusal> {
+  const partition = project.partitions.find(({ id }) => id === partitionId)
+  if (!partition) {
+    return fail({ code: 'no-partition', message: `There is no partition "${partitionId}" in this project any more.` })
+  }
+  const [first, second] = partition.sides.map((side) => openRing(project, side))
+  if (!first || !second || first.room === second.room) return cannotJoin(partition.name)
+  const give = idGiver(project)
+  const jambs = [give('wall'), give('wall')] as const
+  const schemes = withJambs(project.schemes, jambs, first)
+  const joined = checked(mergedEnds(ringAround(first, second, jambs, give), jambs, schemes))
+  if (!joined.ok) return cannotJoin(partition.name)
+  const room = startedWhereItWas(joined.value, [first.room, second.room])
+  const rooms = project.rooms.filter((other) => other !== second.room).map((it) => (it === first.room ? room : it))
+  const follow = (side: PartitionSide): PartitionSide =>
+    side.room === second.room.id ? { ...side, room: room.id } : side
+  const partitions = project.partitions
+    .filter((other) => other !== partition)
+    .map(({ sides: [one, other], ...rest }) => ({ ...rest, sides: [follow(one), follow(other)] as const }))
+  return ok({ ...project, rooms, partitions, schemes: prunedSchemes(schemes, rooms) })
+}
+
+function cannotJoin(name: string): Result<never, Refusal> {
+  const message = `The two rooms no longer face each other along "${name}", so they cannot become one; move their walls back first.`
+  return fail({ code: 'not-joined', message })
+}
+
+/** A room without the wall it shows a partition: from the corner where that wall ends to the one where it begins. */
+interface OpenRing {
+  readonly room: Room
+  readonly corners: Room['corners']
+  readonly walls: Room['walls']
+  readonly firstWall: Wall
+  readonly lastWall: Wall
+}
+
+function openRing(project: Project, side: PartitionSide): OpenRing | null {
+  const room = project.rooms.find(({ id }) => id === side.room)
+  const index = room?.walls.findIndex(({ id }) => id === side.wall) ?? -1
+  if (!room || index < 0) return null
+  const { corners, walls } = turned(room.corners, room.walls, (index + 1) % room.walls.length)
+  const kept = walls.slice(0, -1)
+  const [firstWall, lastWall] = [kept[0], kept.at(-1)]
+  return firstWall && lastWall ? { room, corners, walls: kept, firstWall, lastWall } : null
+}
+
+/** Both rings as one, joined by a short wall at either end of the partition. */
+function ringAround(first: OpenRing, second: OpenRing, jambs: readonly [string, string], give: Give): Room {
+  const corners = [...first.corners, ...second.corners]
+  const jamb = (id: string, like: Wall): Wall => ({ ...like, id })
+  const walls = [...first.walls, jamb(jambs[0], first.lastWall), ...second.walls, jamb(jambs[1], first.firstWall)].map(
+    (wall, i) => ({
+      ...wall,
+      from: corners[i]?.id ?? wall.from,
+      to: corners[(i + 1) % corners.length]?.id ?? wall.to,
+    }),
+  )
+  const there = new Set(walls.map(({ id }) => id))
+  const [one, other] = [first.room, second.room]
+  const ring = {
+    ...one,
+    corners,
+    walls,
+    ...heightsOf(one, other, give),
+    openings: [...one.openings, ...other.openings].filter(({ wall }) => there.has(wall)),
+    obstacles: [...one.obstacles, ...other.obstacles],
+    drops: [...one.drops, ...other.drops],
+    furniture: [...one.furniture, ...other.furniture],
+    diagonals: [...one.diagonals, ...other.diagonals],
+  }
+  return { ...ring, diagonals: diagonalsOf(ring) }
+}
+
+type Give = (prefix: string) => string
+
+/** Heights that both rooms have count once; where the second has others, they become a part of the ceiling. */
+function heightsOf(one: Room, other: Room, give: Give): Pick<Room, 'heights' | 'ceilingParts'> {
+  const ceilingParts = [...one.ceilingParts, ...other.ceilingParts]
+  const plain = (heights: readonly HeightPoint[]) => JSON.stringify(heights.map(({ id: _, ...rest }) => rest))
+  if (plain(one.heights) === plain(other.heights)) return { heights: one.heights, ceilingParts }
+  const corners = other.corners.map(({ xMm, yMm }) => ({ xMm, yMm }))
+  const part: CeilingPart = { id: give('part'), name: other.name, corners, heights: other.heights }
+  return { heights: one.heights, ceilingParts: [...one.ceilingParts, part, ...other.ceilingParts] }
+}
+
+/** Schemes that build against the two short walls what they build against the walls beside them. */
+function withJambs(schemes: readonly Scheme[], jambs: readonly [string, string], first: OpenRing): readonly Scheme[] {
+  return schemes.map((scheme) => {
+    const choices = { ...scheme.choices }
+    const [last, next] = [choices[first.lastWall.id], choices[first.firstWall.id]]
+    if (last) choices[jambs[0]] = last
+    if (next) choices[jambs[1]] = next
+    return { ...scheme, choices }
+  })
+}
+
+/** Takes out the corners at the partition's ends where walls run on in one line and are alike. */
+function mergedEnds(ring: Room, jambs: readonly [string, string], schemes: readonly Scheme[]): Room {
+  const atStart = (room: Room, wallId: string) => room.walls.findIndex(({ id }) => id === wallId)
+  let room = ring
+  // At the far end of the first ring: its last wall swallows the short wall, then the second ring's first wall.
+  const lastWall = room.walls[atStart(room, jambs[0]) - 1]
+  if (isStraight(room, atStart(room, jambs[0]))) room = withoutCorner(room, atStart(room, jambs[0]))
+  room = mergedAfter(room, lastWall?.id ?? '', schemes)
+  // At the other end the first ring's first wall swallows backwards.
+  const firstWall = room.walls[0]
+  if (isStraight(room, 0)) room = withoutCorner(room, 0, 'after')
+  return mergedBefore(room, firstWall?.id ?? '', schemes)
+}
+
+function mergedAfter(room: Room, wallId: string, schemes: readonly Scheme[]): Room {
+  const index = room.walls.findIndex(({ id }) => id === wallId)
+  const [wall, next] = [room.walls[index], room.walls[(index + 1) % room.walls.length]]
+  const corner = (index + 1) % room.corners.length
+  if (!wall || !next || !isStraight(room, corner) || !isAlike(wall, next, schemes)) return room
+  return withoutCorner(room, corner)
+}
+
+function mergedBefore(room: Room, wallId: string, schemes: readonly Scheme[]): Room {
+  const index = room.walls.findIndex(({ id }) => id === wallId)
+  const [wall, before] = [room.walls[index], room.walls.at(index - 1)]
+  if (!wall || !before || !isStraight(room, index) || !isAlike(wall, before, schemes)) return room
+  return withoutCorner(room, index, 'after')
+}
+
+/** Begins the ring at the corner that either room began with, the older of the two. */
+function startedWhereItWas(room: Room, former: readonly Room[]): Room {
+  const starts = former
+    .flatMap(({ corners }) => corners.slice(0, 1).map(({ id }) => room.corners.findIndex((corner) => corner.id === id)))
+    .filter((index) => index >= 0)
+  const age = (index: number) => Number(/\d+$/.exec(room.corners[index]?.id ?? '')?.[0] ?? Number.MAX_SAFE_INTEGER)
+  const [start] = starts.sort((one, other) => age(one) - age(other))
+  return start === undefined ? room : { ...room, ...turned(room.corners, room.walls, start) }
 }

@@ -11,7 +11,9 @@ const ROUNDING_MM = 1e-3
 
 /** Why an opening cannot be where it is said to be: sizes, its wall's ends, the ceiling, its neighbours. */
 export function openingRefusal(room: Room, opening: Opening, units: LengthUnit): Refusal | null {
-  return sizes(opening) ?? along(room, opening, units) ?? underCeiling(room, opening, units) ?? beside(room, opening)
+  return (
+    sizes(opening) ?? along(room, opening, units) ?? openingAboveCeiling(room, opening, units) ?? beside(room, opening)
+  )
 }
 
 function sizes(opening: Opening): Refusal | null {
@@ -42,7 +44,8 @@ function along(room: Room, opening: Opening, units: LengthUnit): Refusal | null 
   return { code: 'past-the-wall', message }
 }
 
-function underCeiling(room: Room, opening: Opening, units: LengthUnit): Refusal | null {
+/** A refusal where an opening would reach above the ceiling at its wall. */
+export function openingAboveCeiling(room: Room, opening: Opening, units: LengthUnit): Refusal | null {
   const [from, to] = wallEnds(
     room,
     room.walls.findIndex((wall) => wall.id === opening.wall),

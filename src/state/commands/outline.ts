@@ -1,16 +1,20 @@
 import type { Corner, Room, Wall } from '#analysis/room.ts'
+import { STEPS_PER_MM } from '#geometry/grid.ts'
 import { validateOutline } from '#geometry/inset/validate.ts'
 import type { Point } from '#geometry/polygon.ts'
 import { LARGEST_MM } from '#project/limits.ts'
 import type { Command, Refusal } from '#state/command.ts'
 import { positive } from '#state/commands/check.ts'
-import { editRoom, freeId, idGiver } from '#state/commands/edit.ts'
+import { editRoom, idGiver } from '#state/commands/edit.ts'
 import { footprint } from '#state/commands/furniture.ts'
+import { withoutCorner } from '#state/commands/mergeWalls.ts'
 import { drawnRing, NEW_SURFACE, outlineFrom } from '#state/commands/newOutline.ts'
-import { settleOpenings } from '#state/commands/openingChecks.ts'
+import { settleOpenings, wallLength } from '#state/commands/openingChecks.ts'
+import { partitionAt, partitionEndingAt, staysInLine, tiedCorner, tiedWall } from '#state/commands/partitionSides.ts'
 import { meetsRoom, ringOf } from '#state/commands/rings.ts'
+import { underCeiling } from '#state/commands/underCeiling.ts'
 import type { Millimetres } from '#units/quantity.ts'
-import { fail, ok, type Result } from '#units/result.ts'
+import { fail, type Result } from '#units/result.ts'
 
 /** Replaces the outline by one just drawn; the walls are new and carry the first wall's facts where there was one. */
 export function drawOutline(roomId: string, points: readonly Point[]): Command {
@@ -40,14 +44,16 @@ export function startRectangle(roomId: string, width: Millimetres, length: Milli
   return { label: 'start from width and length', apply: (project) => (refused ? fail(refused) : draw.apply(project)) }
 }
 
-/** Moves one corner to a place in the plan. */
+/** Moves one corner to a place in the plan; where a partition ends only along that. */
 export function moveCorner(roomId: string, cornerId: string, xMm: Millimetres, yMm: Millimetres): Command {
   return {
     label: 'move corner',
     apply: (project) =>
-      editRoom(project, roomId, (room) =>
-        checked(withCorners(room, (corner) => (corner.id === cornerId ? { ...corner, xMm, yMm } : corner))),
-      ),
+      editRoom(project, roomId, (room) => {
+        const tied = partitionEndingAt(project, room, cornerId)
+        if (tied && !staysInLine(room, tied, cornerId, { xMm, yMm })) return fail(tiedCorner(room, tied, cornerId))
+        return checked(withCorners(room, (corner) => (corner.id === cornerId ? { ...corner, xMm, yMm } : corner)))
+      }),
   }
 }
 
@@ -55,7 +61,11 @@ export function moveCorner(roomId: string, cornerId: string, xMm: Millimetres, y
 export function insertCorner(roomId: string, wallId: string, along: Millimetres): Command {
   return {
     label: 'insert corner',
-    apply: (project) => editRoom(project, roomId, (room) => splitWall(room, wallId, along, idGiver(project))),
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const tied = partitionAt(project, roomId, wallId)
+        return tied ? fail(tiedWall(room, tied, wallId)) : splitWall(room, wallId, along, idGiver(project))
+      }),
   }
 }
 
@@ -73,6 +83,13 @@ function splitWall(
   const length = Math.hypot(end.xMm - start.xMm, end.yMm - start.yMm)
   if (!(along > 0 && along < length)) {
     return fail({ code: 'off-wall', message: `Wall ${index + 1}: a new corner has to lie between its two ends.` })
+  }
+  const across = room.openings.find(
+    ({ wall: id, fromMm, widthMm }) => id === wallId && fromMm < along && fromMm + widthMm > along,
+  )
+  if (across) {
+    const message = `A new corner there would stand in "${across.name}"; put it beside the opening, or move the opening first.`
+    return fail({ code: 'in-an-opening', message })
   }
   const share = along / length
   const corner: Corner = {
@@ -104,21 +121,10 @@ export function deleteCorner(roomId: string, cornerId: string): Command {
         if (room.corners.length <= 3) {
           return fail({ code: 'too-few-corners', message: 'A room needs at least three corners; this one stays.' })
         }
-        return checked(removeCornerAt(room, index))
+        const tied = partitionEndingAt(project, room, cornerId)
+        return tied ? fail(tiedCorner(room, tied, cornerId)) : checked(withoutCorner(room, index))
       }),
   }
-}
-
-function removeCornerAt(room: Room, index: number): Room {
-  const corners = room.corners.toSpliced(index, 1)
-  const gone = room.walls[index]
-  const kept = room.walls.toSpliced(index, 1)
-  const walls = kept.map((wall, i) => ({
-    ...wall,
-    from: corners[i]?.id ?? wall.from,
-    to: corners[(i + 1) % corners.length]?.id ?? wall.to,
-  }))
-  return { ...room, corners, walls, openings: room.openings.filter((opening) => opening.wall !== gone?.id) }
 }
 
 /** Sets the clear height of the room: floor to what the tape touched. */
@@ -129,22 +135,30 @@ export function setRoomHeight(roomId: string, heightMm: Millimetres): Command {
       editRoom(project, roomId, (room) => {
         const refused = positive('The height', heightMm)
         if (refused) return fail(refused)
-        const point = room.heights[0] ?? { id: freeId('height', []), xMm: 0, yMm: 0, heightMm, floorMm: 0 }
-        return ok({ ...room, heights: [{ ...point, heightMm }] })
+        const point = room.heights[0] ?? { id: idGiver(project)('height'), xMm: 0, yMm: 0, heightMm, floorMm: 0 }
+        return underCeiling(room, { ...room, heights: [{ ...point, heightMm }] }, project.units)
       }),
   }
 }
+
+/** A shorter wall is a corner entered twice: two steps of the grid, mm. */
+const SHORTEST_MM = 2 / STEPS_PER_MM
 
 /** A room whose outline has been looked at: refused, with a sentence, where it crosses itself or no longer holds its openings. */
 export function checked(room: Room): Result<Room, Refusal> {
   const refusal = validateOutline(room.corners.map((corner) => [corner.xMm, corner.yMm] as const))
   if (refusal) return fail({ code: refusal.code, message: refusal.message })
+  const short = room.corners.findIndex((_, i) => wallLength(room.corners, i) < SHORTEST_MM)
+  if (short >= 0) {
+    const message = `Wall ${short + 1} would have no length left; move it less far, or delete one of its corners.`
+    return fail({ code: 'no-length', message })
+  }
   const far = room.corners.findIndex(({ xMm, yMm }) => Math.max(Math.abs(xMm), Math.abs(yMm)) > LARGEST_MM)
   if (far < 0) return settleOpenings(room)
   const message = `Corner ${far + 1} would lie more than ${LARGEST_MM / 1000} m from the plan's origin; it was kept where it was.`
   return fail({ code: 'too-far', message })
 }
 
-export function withCorners(room: Room, change: (corner: Corner, index: number) => Corner): Room {
+function withCorners(room: Room, change: (corner: Corner) => Corner): Room {
   return { ...room, corners: room.corners.map(change) }
 }

@@ -1,12 +1,9 @@
 import type { Point } from '#geometry/polygon.ts'
 import type { Partition } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
-import { cutProject } from '#state/commands/cutRoom.ts'
+import { type Cut, cutProject } from '#state/commands/cutRoom.ts'
 import { joinedRooms } from '#state/commands/joinRooms.ts'
 import { placedPartition } from '#state/commands/placePartition.ts'
-
-/** What a new partition is. */
-export type Cut = Pick<Partition, 'construction' | 'placement' | 'name'>
 
 /**
  * Cuts a room in two with a partition along a line, which is extended to the walls it meets. The first room lies to the

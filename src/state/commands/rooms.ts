@@ -2,12 +2,12 @@ import type { Room } from '#analysis/room.ts'
 import { intersection } from '#geometry/clip.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Project } from '#project/project.ts'
-import type { Command, Refusal } from '#state/command.ts'
-import { named } from '#state/commands/check.ts'
+import type { Command } from '#state/command.ts'
 import { editRoom, idGiver, noRoom } from '#state/commands/edit.ts'
 import { drawnRing, NEW_CEILING, NEW_FLOOR, NEW_SURFACE, outlineFrom } from '#state/commands/newOutline.ts'
 import { checked } from '#state/commands/outline.ts'
 import { ringOf } from '#state/commands/rings.ts'
+import { roomNameRefusal } from '#state/commands/roomNames.ts'
 import { prunedSchemes } from '#state/commands/wallChoices.ts'
 import { fail, ok } from '#units/result.ts'
 
@@ -16,7 +16,7 @@ export function addRoom(name: string, points: readonly Point[]): Command {
   return {
     label: 'add room',
     apply: (project) => {
-      const refused = nameRefusal(project, name, null)
+      const refused = roomNameRefusal(project, name, null)
       if (refused) return fail(refused)
       const room = newRoom(project, name.trim(), points)
       const fits = checked(room)
@@ -33,7 +33,7 @@ export function renameRoom(roomId: string, name: string): Command {
   return {
     label: 'rename room',
     apply: (project) => {
-      const refused = nameRefusal(project, name, roomId)
+      const refused = roomNameRefusal(project, name, roomId)
       return refused ? fail(refused) : editRoom(project, roomId, (room) => ok({ ...room, name: name.trim() }))
     },
   }
@@ -53,20 +53,6 @@ export function deleteRoom(roomId: string): Command {
       return ok({ ...project, rooms, partitions, schemes: prunedSchemes(project.schemes, rooms) })
     },
   }
-}
-
-/** A name as it is, or numbered where another room has it. */
-export function freeRoomName(project: Project, wanted: string): string {
-  let name = wanted
-  for (let n = 2; project.rooms.some((room) => room.name === name); n += 1) name = `${wanted} ${n}`
-  return name
-}
-
-function nameRefusal(project: Project, name: string, ownId: string | null): Refusal | null {
-  const refused = named('A room', name)
-  if (refused) return refused
-  if (!project.rooms.some((room) => room.id !== ownId && room.name === name.trim())) return null
-  return { code: 'name-taken', message: `There is already a room called "${name.trim()}"; give this one another name.` }
 }
 
 function newRoom(project: Project, name: string, points: readonly Point[]): Room {
