@@ -14,6 +14,9 @@ import { clearEdges, clearGround, stripMarks } from '#drawing/plan/strips.ts'
 import { tagMarks } from '#drawing/plan/tags.ts'
 import { type WallLine, wallLines } from '#drawing/plan/wallLines.ts'
 
+/** Height of a label with its air, over its text's size. */
+const LABEL = 2
+
 /**
  * The plan of a room under a scheme, in painting order. Works for any outline: what finds no room (a number beside a
  * tiny wall) is left out whole, shapes never are.
@@ -23,7 +26,7 @@ export function planMarks(input: PlanInput): Mark[] {
   const context: PlanContext = {
     ...input,
     walls: wallLines(input.room, input.result, input.frame),
-    placer: createPlacer(input.view),
+    placer: createPlacer(input.style.text * LABEL, input.view),
     isSelected: (id) => selection.has(id),
   }
   const { show = {} } = input

@@ -37,7 +37,7 @@ export function sectionMarks(input: SectionInput): Mark[] {
   const bands = bandsOf(input.layers, faceX, input.scale)
     .map((band) => ({ ...band, t0: Math.max(band.t0, left) }))
     .filter(({ t0, t1 }) => t1 > t0)
-  const placer = createPlacer()
+  const placer = createPlacer(input.style.text * 2)
   return [
     ...bands.map((band) => ground(input, band)),
     ...hatches(input, bands, faceX),

@@ -3,7 +3,7 @@ import type { Box, Mark, Place } from '#drawing/model.ts'
 import type { ColourToken } from '#drawing/palette.ts'
 import { boxesMeet, growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import { isInside } from '#drawing/plan/rings.ts'
+import { insideTest } from '#drawing/plan/rings.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
 import type { PlanStyle } from '#drawing/style.ts'
 import { CAP_HEIGHT, DESCENT, minusSign, textMark, textWidth } from '#drawing/text.ts'
@@ -18,6 +18,8 @@ interface TagPlace {
   /** What the words cover; null: there are none. */
   readonly words: Box | null
   readonly overThin: boolean
+  /** Outside the outline, where only a bare number may stand. */
+  readonly isOutside: boolean
 }
 
 /** Along: the words run upward from the circle, as on a drawing's right-hand side. */
@@ -42,7 +44,7 @@ const TELLING = { mm: 1200, texts: 10 }
 export function tagMarks(context: PlanContext, walls: readonly WallLine[], apart: readonly Box[]): Mark[] {
   const close = apart.map((box) => growBox(box, context.style.text))
   for (const wording of wordingsFor(context)) {
-    const placer = context.placer.copy()
+    const placer = context.placer.trial()
     const last = wording === 'depth' || wording === 'number'
     const placed = placeAll({ ...context, placer }, walls, { wording, close, last })
     if (placed === null) continue
@@ -68,23 +70,36 @@ interface Placed {
   readonly place: TagPlace
 }
 
+/** In a room of more walls than this, one that is shorter than its tag goes without. */
+const MANY_WALLS = 60
+
 /** A place for each wall's tag; null when a telling wall has no room for its words. */
 function placeAll(context: PlanContext, walls: readonly WallLine[], manner: Manner): Placed[] | null {
-  const outline = context.walls.map(({ a }) => a)
+  const isInside = insideTest(context.walls.map(({ a }) => a))
+  const shortest = walls.length > MANY_WALLS ? 2 * context.style.tagRadius : 0
+  const fits = ({ centre, words, isOutside }: TagPlace): boolean =>
+    isOutside || (isInside(centre) && !(words && manner.close.some((box) => boxesMeet(box, words))))
   const placed: Placed[] = []
   for (const wall of walls) {
+    if (wall.length < shortest || !isNearView(context, wall)) continue
     const ways = linesOf(context, wall, manner.wording)
-    const fits = ({ centre, words }: TagPlace): boolean =>
-      isInside(outline, centre) && !(words && manner.close.some((box) => boxesMeet(box, words)))
     const inside = ways.reduce<TagPlace | undefined>(
-      (found, lines) => found ?? context.placer.placeFirst(candidates(context, wall, lines, fits)),
+      (found, lines) => found ?? context.placer.placeFirst(candidates(context, wall, blockOf(context, lines)), fits),
       undefined,
     )
     if (!inside && ways.length > 0 && !manner.last && isTelling(context, wall)) return null
-    const place = inside ?? context.placer.placeFirst(bareNumbers(context, wall, fits)) ?? onTheWall(context, wall)
+    const place = inside ?? context.placer.placeFirst(bareNumbers(context, wall), fits) ?? onTheWall(context, wall)
     if (place) placed.push({ wall, place })
   }
   return placed
+}
+
+/** A tag can stand in the view: what no one sees is not placed. */
+function isNearView({ view, style }: PlanContext, { a, b, depth }: WallLine): boolean {
+  if (!view) return true
+  const reach = style.firstRow * 2 + Math.abs(depth)
+  const [x, y] = [Math.min(a[0], b[0]) - reach, Math.min(a[1], b[1]) - reach]
+  return boxesMeet(view, { x, y, width: Math.abs(a[0] - b[0]) + 2 * reach, height: Math.abs(a[1] - b[1]) + 2 * reach })
 }
 
 function isTelling({ room, style, frame }: PlanContext, { id, lengthMm }: WallLine): boolean {
@@ -102,30 +117,31 @@ export function tagLines(surface: SurfaceResult, units: PlanContext['units']): [
 }
 
 /** Close to the wall before far, the middle of the wall before its ends; words level before words turned. */
-function* candidates(context: PlanContext, wall: WallLine, lines: readonly string[], fits: Fits): Generator<TagPlace> {
+function* candidates(context: PlanContext, wall: WallLine, block: Block): Generator<TagPlace> {
   const { tagRadius, air } = context.style
   const face = Math.max(wall.depth, 0)
-  for (const turned of lines.length > 0 && Math.abs(wall.inward[0]) > 0.9 ? [false, true] : [false]) {
+  for (const turned of block.lines.length > 0 && Math.abs(wall.inward[0]) > 0.9 ? [false, true] : [false]) {
     for (const away of [tagRadius + air * 1.5, (tagRadius + air * 1.5) * 2.2, tagRadius + air * 0.85]) {
-      for (const place of alongWall(context, wall, face + away, lines, turned)) if (fits(place)) yield place
+      yield* alongWall(context, wall, face + away, block, turned)
     }
   }
 }
 
 /** Inside as with words; at last outside, where a number must stand alone. */
-function* bareNumbers(context: PlanContext, wall: WallLine, fits: Fits): Generator<TagPlace> {
-  yield* candidates(context, wall, [], fits)
+function* bareNumbers(context: PlanContext, wall: WallLine): Generator<TagPlace> {
+  const bare = blockOf(context, [])
+  yield* candidates(context, wall, bare)
   for (const rows of [0.45, 0.7, 1.1, 1.6]) {
-    yield* alongWall(context, wall, -context.style.firstRow * rows, [], false)
+    for (const place of alongWall(context, wall, -context.style.firstRow * rows, bare, false)) {
+      yield { ...place, isOutside: true }
+    }
   }
 }
-
-type Fits = (place: TagPlace) => boolean
 
 /** Where nothing is free, the number stands on the wall itself; a wall shorter than its tag has none. */
 function onTheWall(context: PlanContext, wall: WallLine): TagPlace | undefined {
   if (wall.length < 2 * context.style.tagRadius) return undefined
-  return tagPlace(context, onWall(wall, wall.length / 2, 0), [], 'right')
+  return tagPlace(context, onWall(wall, wall.length / 2, 0), blockOf(context, []), 'right')
 }
 
 /** The words in two lines, else in one; narrow: in two even ones or three; empty: none are said. */
@@ -139,30 +155,48 @@ function linesOf({ units }: PlanContext, { result }: WallLine, wording: Wording)
   return [[depth, full], [`${depth}, ${full}`]]
 }
 
+/** The words of a tag and what they cover, measured once. */
+interface Block {
+  readonly lines: readonly string[]
+  readonly width: number
+  readonly height: number
+}
+
+function blockOf({ style }: PlanContext, lines: readonly string[]): Block {
+  return {
+    lines,
+    width: Math.max(0, ...lines.map((line, index) => textWidth(line, style.text, weightOf(lines, index)))),
+    height: (CAP_HEIGHT + 2 * DESCENT + (lines.length - 1) * LINE) * style.text,
+  }
+}
+
 function* alongWall(
   context: PlanContext,
   wall: WallLine,
   t: number,
-  lines: readonly string[],
+  block: Block,
   turned: boolean,
 ): Generator<TagPlace> {
   const level: Side[] = wall.inward[0] < -0.3 ? ['left', 'right'] : ['right', 'left']
-  const sides: Side[] = turned ? ['along'] : lines.length === 0 ? ['right'] : level
+  const sides: Side[] = turned ? ['along'] : block.lines.length === 0 ? ['right'] : level
+  const tried: number[] = []
   for (const share of SHARES) {
-    for (const side of sides) yield tagPlace(context, onWall(wall, wall.length * share, t), lines, side)
+    const s = wall.length * share
+    if (tried.some((other) => Math.abs(other - s) < context.style.air / 2)) continue
+    tried.push(s)
+    for (const side of sides) yield tagPlace(context, onWall(wall, s, t), block, side)
   }
 }
 
-function tagPlace({ style }: PlanContext, centre: Place, lines: readonly string[], side: Side): TagPlace {
+function tagPlace({ style }: PlanContext, centre: Place, { lines, width, height }: Block, side: Side): TagPlace {
   const reach = style.tagRadius
   const circle: Box = { x: centre[0] - reach, y: centre[1] - reach, width: 2 * reach, height: 2 * reach }
   const boxes = [growBox(circle, style.air / 2)]
-  if (lines.length === 0) return { centre, lines, side, boxes, words: null, overThin: true }
-  const width = Math.max(...lines.map((line, index) => textWidth(line, style.text, weightOf(lines, index))))
-  const height = (CAP_HEIGHT + 2 * DESCENT + (lines.length - 1) * LINE) * style.text
+  const common = { centre, lines, side, boxes, isOutside: false }
+  if (lines.length === 0) return { ...common, words: null, overThin: true }
   const words = wordsBox(centre, reach + style.air, width, height, side)
   boxes.push(growBox(words, style.air / 2))
-  return { centre, lines, side, boxes, words, overThin: false }
+  return { ...common, words, overThin: false }
 }
 
 function wordsBox([x, y]: Place, start: number, width: number, height: number, side: Side): Box {
