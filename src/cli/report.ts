@@ -1,5 +1,7 @@
 import { analyseScheme } from '#analysis/analyse.ts'
 import type { SchemeResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import { roomUnder } from '#analysis/takenOut.ts'
 import { builtInCatalogue } from '#assemblies/catalogue.ts'
 import { done, type Outcome, readInput, refused, writeFiles } from '#cli/io.ts'
 import { svgToPng } from '#cli/png.ts'
@@ -10,6 +12,7 @@ import type { Project } from '#project/project.ts'
 import { type ProjectFileError, readProject } from '#project/read.ts'
 import { ledgerCsv } from '#reports/csv.ts'
 import { projectReport } from '#reports/json.ts'
+import type { RoomResults } from '#reports/roomResults.ts'
 import { textSummary } from '#reports/summary.ts'
 import { fail, invariant, ok, type Result } from '#units/result.ts'
 
@@ -39,7 +42,7 @@ export async function reportCommand(file: string, options: ReportOptions): Promi
   const stdout = options.json ? json : textSummary(project.name, results.value, project.units)
   return done(
     stdout,
-    [...warnings, ...onlyFirstRoom(project)].map((warning) => `${file}: ${warning}`),
+    [...warnings, ...(options.out ? onlyFirstRoomDrawn(project) : [])].map((warning) => `${file}: ${warning}`),
   )
 }
 
@@ -60,9 +63,17 @@ function schemeToDraw(project: Project, name: string | undefined): Result<string
   return ok(id)
 }
 
-function analyseAll(project: Project): Result<readonly SchemeResult[], string> {
-  const room = project.rooms[0]
-  invariant(room, 'a project has a room')
+function analyseAll(project: Project): Result<readonly RoomResults[], string> {
+  const rooms: RoomResults[] = []
+  for (const room of project.rooms) {
+    const results = analyseRoom(project, room)
+    if (!results.ok) return fail(project.rooms.length > 1 ? `${room.name}: ${results.error}` : results.error)
+    rooms.push({ room, results: results.value })
+  }
+  return ok(rooms)
+}
+
+function analyseRoom(project: Project, room: Room): Result<readonly SchemeResult[], string> {
   const catalogue = projectCatalogue(project)
   const results: SchemeResult[] = []
   for (const scheme of project.schemes) {
@@ -73,24 +84,26 @@ function analyseAll(project: Project): Result<readonly SchemeResult[], string> {
   return ok(results)
 }
 
-function onlyFirstRoom(project: Project): readonly string[] {
-  return project.rooms.length > 1 ? [`only the first of its ${project.rooms.length} rooms is reported`] : []
+function onlyFirstRoomDrawn(project: Project): readonly string[] {
+  const { length } = project.rooms
+  return length > 1 ? [`only the first of its ${length} rooms is drawn in plan.svg and plan.png`] : []
 }
 
 async function writeReport(
   folder: string,
   project: Project,
-  results: readonly SchemeResult[],
+  rooms: readonly RoomResults[],
   drawnId: string,
   json: string,
 ): Promise<string | null> {
-  const room = project.rooms[0]
-  const result = results.find((candidate) => candidate.schemeId === drawnId)
-  invariant(room && result, 'the scheme to draw was analysed')
+  const [first] = rooms
+  const result = first?.results.find((candidate) => candidate.schemeId === drawnId)
+  const scheme = project.schemes.find(({ id }) => id === drawnId)
+  invariant(first && result && scheme, 'the scheme to draw was analysed')
   const drawing = sheetDrawing({
     projectName: project.name,
     note: project.note,
-    room,
+    room: roomUnder(first.room, scheme),
     result,
     units: project.units,
     paper: project.units === 'mm' ? 'a3' : 'tabloid',
@@ -99,7 +112,7 @@ async function writeReport(
   try {
     await writeFiles(folder, {
       'report.json': json,
-      'ledger.csv': ledgerCsv(results),
+      'ledger.csv': ledgerCsv(rooms),
       'plan.svg': svg,
       'plan.png': svgToPng(svg, drawing.widthMm, PNG_DENSITY),
     })

@@ -1,15 +1,23 @@
 import { publishedStc } from '#analysis/published.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import { nameIn, type RoomResults, wallLabels } from '#reports/roomResults.ts'
 
 type Cell = string | number | null
 
-/** The ledger of every scheme, one line a number, for a spreadsheet: scheme, item, value, unit. */
-export function ledgerCsv(results: readonly SchemeResult[]): string {
+/**
+ * The ledger of every scheme, one line a number, for a spreadsheet: scheme, item, value, unit; with the room before them
+ * where there are several. `surface` also names openings, furniture and corners.
+ */
+export function ledgerCsv(rooms: readonly RoomResults[]): string {
   const head: Cell[] = ['scheme', 'surface', 'item', 'value', 'unit']
-  return toCsv([head, ...results.flatMap(schemeRows)])
+  const rowsOf = ({ room, results }: RoomResults) => results.flatMap((result) => schemeRows(result, room))
+  if (rooms.length === 1) return toCsv([head, ...rooms.flatMap(rowsOf)])
+  const named = rooms.flatMap((one) => rowsOf(one).map((row): Cell[] => [one.room.name, ...row]))
+  return toCsv([['room', ...head], ...named])
 }
 
-function schemeRows(result: SchemeResult): readonly Cell[][] {
+function schemeRows(result: SchemeResult, room: Room): readonly Cell[][] {
   const { ledger } = result
   const whole = (item: string, value: number, unit: string): Cell[] => [result.name, '', item, value, unit]
   return [
@@ -22,11 +30,44 @@ function schemeRows(result: SchemeResult): readonly Cell[][] {
     whole('floor kept', ledger.keptPercent, '%'),
     whole('height existing', ledger.clearHeightMm.existing, 'mm'),
     whole('height clear, lowest', ledger.clearHeightMm.lowest, 'mm'),
+    whole('height clear, mean', ledger.clearHeightMm.mean, 'mm'),
     ...ledger.drops.map((drop) => whole(`height under ${drop.name}`, drop.clearHeightMm, 'mm')),
+    ...ledger.areaAbove.map(({ heightMm, areaM2 }) => whole(`floor area with ${heightMm} mm over it`, areaM2, 'm2')),
     whole('volume existing', ledger.volumeM3.existing, 'm3'),
     whole('volume clear', ledger.volumeM3.clear, 'm3'),
     whole('added mass', ledger.addedMassKg, 'kg'),
     ...result.surfaces.flatMap((surface) => surfaceRows(result.name, surface)),
+    ...thingRows(result, room),
+  ]
+}
+
+/** Openings, furniture and corners; what is wrong with them in words. */
+function thingRows(result: SchemeResult, room: Room): readonly Cell[][] {
+  const row = (thing: string, item: string, value: Cell, unit: string): Cell[] => [
+    result.name,
+    thing,
+    item,
+    value,
+    unit,
+  ]
+  return [
+    ...result.openings.flatMap((check) => {
+      const name = nameIn(room.openings, check.id)
+      return [
+        row(name, 'clear width', check.clearWidthMm, 'mm'),
+        row(name, 'head over the new floor', check.clearHeightMm, 'mm'),
+        row(name, 'reveal depth', check.revealDepthMm, 'mm'),
+        row(name, 'step at the threshold', check.thresholdStepMm, 'mm'),
+        ...(check.door?.leaves ?? []).map((leaf) => row(name, `opens, ${leaf.hangs}`, leaf.opensDeg, 'deg')),
+        ...check.problems.map(({ text }) => row(name, 'problem', text, '')),
+      ]
+    }),
+    ...result.furniture.flatMap((check) => {
+      const name = nameIn(room.furniture, check.id)
+      const problems = check.problems.map(({ text }) => row(name, 'problem', text, ''))
+      return [row(name, 'fits', problems.length === 0 ? 'yes' : 'no', ''), ...problems]
+    }),
+    ...result.corners.map((corner) => row(wallLabels(room, corner.walls), 'corner as built', corner.text, '')),
   ]
 }
 

@@ -1,8 +1,11 @@
 import { publishedStc } from '#analysis/published.ts'
-import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Note, SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import type { RoomResults } from '#reports/roomResults.ts'
+import { cornerReport, furnitureReport, openingReport } from '#reports/things.ts'
 
 /** One scheme as the command line's JSON says it; unknown numbers are null and a note says why. */
-export function schemeReport(result: SchemeResult) {
+export function schemeReport(result: SchemeResult, room: Room) {
   const { ledger } = result
   return {
     name: result.name,
@@ -11,13 +14,18 @@ export function schemeReport(result: SchemeResult) {
     clearSizeMm: ledger.clearSizeMm,
     clearHeightMm: ledger.clearHeightMm,
     drops: ledger.drops,
+    areaAbove: ledger.areaAbove,
+    heightFitMissMm: result.heights.worstMissMm,
     volumeM3: ledger.volumeM3,
     largestCircleMm: ledger.largestCircleMm,
     parts: ledger.parts,
     addedMassKg: ledger.addedMassKg,
     onJoistsKgM2: ledger.onJoistsKgM2,
     surfaces: result.surfaces.map(surfaceReport),
-    notes: [{ code: 'surfaces-only', text: SURFACES_ONLY }],
+    openings: result.openings.map((check) => openingReport(check, room)),
+    furniture: result.furniture.map((check) => furnitureReport(check, room)),
+    corners: result.corners.map(cornerReport),
+    notes: schemeNotes(room),
     cautions: result.cautions.map(({ code, kind, text, surfaces }) => ({ code, kind, text, surfaces })),
   }
 }
@@ -25,6 +33,18 @@ export function schemeReport(result: SchemeResult) {
 /** Said beside every rating until the paths through openings are in the sum. */
 export const SURFACES_ONLY =
   'Each rating is of one surface alone: doors, windows, leaks, ventilation and flanking are not in these figures.'
+
+const LEVEL_CEILING: Note = {
+  code: 'ceiling-read-as-level',
+  text: 'Several heights were measured and each ceiling is read as level at its lowest, as chosen for this room.',
+}
+
+/** What is true but doubtful of the whole scheme. */
+export function schemeNotes(room: Room): readonly Note[] {
+  const isReadLevel =
+    room.ceilingShape === 'level' && [room, ...room.ceilingParts].some(({ heights }) => heights.length > 1)
+  return [{ code: 'surfaces-only', text: SURFACES_ONLY }, ...(isReadLevel ? [LEVEL_CEILING] : [])]
+}
 
 function surfaceReport(surface: SurfaceResult) {
   const { rating } = surface
@@ -57,7 +77,13 @@ function surfaceReport(surface: SurfaceResult) {
   }
 }
 
-/** All schemes, in the project's order. */
-export function projectReport(results: readonly SchemeResult[]) {
-  return { schemes: results.map(schemeReport) }
+/** All schemes of the first room, in the project's order; `rooms` with those of every room where there are several. */
+export function projectReport(rooms: readonly RoomResults[]) {
+  const schemes = ({ room, results }: RoomResults) => results.map((result) => schemeReport(result, room))
+  return {
+    schemes: rooms.slice(0, 1).flatMap(schemes),
+    ...(rooms.length > 1
+      ? { rooms: rooms.map((one) => ({ id: one.room.id, name: one.room.name, schemes: schemes(one) })) }
+      : {}),
+  }
 }

@@ -1,6 +1,8 @@
 import { publishedWords } from '#analysis/published.ts'
-import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
-import { SURFACES_ONLY } from '#reports/json.ts'
+import type { Ledger, OpeningCheck, SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import { schemeNotes } from '#reports/json.ts'
+import { nameIn, type RoomResults } from '#reports/roomResults.ts'
 import {
   fixed,
   formatArea,
@@ -12,26 +14,64 @@ import {
 } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
-/** Every scheme in words for a terminal, in the reader's units. */
-export function textSummary(projectName: string, results: readonly SchemeResult[], units: LengthUnit): string {
-  const blocks = results.map((result) => schemeText(result, units))
-  return `${[projectName, ...blocks, SURFACES_ONLY].join('\n\n')}\n`
+/** A smaller area would be told as none, m2. */
+const LEAST_TOLD_M2 = 0.005
+
+/** Every scheme of every room in words for a terminal, in the reader's units. */
+export function textSummary(projectName: string, rooms: readonly RoomResults[], units: LengthUnit): string {
+  const blocks = rooms.flatMap(({ room, results }) => [
+    ...(rooms.length > 1 ? [room.name] : []),
+    ...results.map((result) => schemeText(result, room, units)),
+  ])
+  const notes = new Set(rooms.flatMap(({ room }) => schemeNotes(room).map(({ text }) => text)))
+  return `${[projectName, ...blocks, ...notes].join('\n\n')}\n`
 }
 
-function schemeText(result: SchemeResult, units: LengthUnit): string {
+function schemeText(result: SchemeResult, room: Room, units: LengthUnit): string {
   const { ledger } = result
   const { floorAreaM2, clearHeightMm, volumeM3 } = ledger
   return [
     result.name,
     `  floor   ${formatArea(floorAreaM2.existing, units)} -> ${formatArea(floorAreaM2.clear, units)}, ${formatPercent(ledger.keptPercent)} kept`,
-    `  height  ${formatLength(clearHeightMm.existing, units)} -> ${formatLength(clearHeightMm.lowest, units)}`,
+    `  height  ${formatLength(clearHeightMm.existing, units)} -> ${formatLength(clearHeightMm.lowest, units)}, ${formatLength(clearHeightMm.mean, units)} in the mean`,
+    ...areaLines(ledger, units),
     ...ledger.drops.map((drop) => `          ${formatLength(drop.clearHeightMm, units)} under ${drop.name}`),
     `  volume  ${formatVolume(volumeM3.existing, units)} -> ${formatVolume(volumeM3.clear, units)}`,
     `  weight  ${formatMass(ledger.addedMassKg, units)} added`,
     ...result.surfaces.map((surface) => `  ${surfaceText(surface, units)}`),
+    ...result.openings.flatMap((check) => openingLines(check, room, units)),
+    ...result.furniture.flatMap((check) => furnitureLines(nameIn(room.furniture, check.id), check.problems)),
+    ...result.corners.filter(({ gapMm }) => gapMm !== null).map(({ text }) => `  corner: ${text}`),
     ...noteLines(result),
     ...result.cautions.map((caution) => `  caution: ${caution.text}`),
   ].join('\n')
+}
+
+/** How much of the floor has a height that not all of it has. */
+function areaLines({ areaAbove, floorAreaM2 }: Ledger, units: LengthUnit): readonly string[] {
+  return areaAbove
+    .filter(({ areaM2 }) => floorAreaM2.clear - areaM2 > LEAST_TOLD_M2)
+    .map(({ heightMm, areaM2 }) => {
+      const over = areaM2 > LEAST_TOLD_M2 ? `over ${formatArea(areaM2, units)} of the floor` : 'nowhere'
+      return `          ${formatLength(heightMm, units)} and more ${over}`
+    })
+}
+
+function openingLines(check: OpeningCheck, room: Room, units: LengthUnit): readonly string[] {
+  const { id, clearWidthMm, clearHeightMm, revealDepthMm, thresholdStepMm, door, problems } = check
+  const size = `${formatLength(clearWidthMm, units)} clear, its head ${formatLength(clearHeightMm, units)} over the new floor`
+  const reveal = revealDepthMm > 0 ? `; reveal ${formatLength(revealDepthMm, units)} deep` : ''
+  const step = thresholdStepMm > 0 ? `; step ${formatThickness(thresholdStepMm, units)}` : ''
+  const leaves = (door?.leaves ?? []).map((leaf) => `; leaf ${leaf.hangs}, opens ${fixed(leaf.opensDeg, 0)} degrees`)
+  return [
+    `  opening ${nameIn(room.openings, id)}: ${size}${reveal}${step}${leaves.join('')}`,
+    ...problems.map(({ text }) => `    problem: ${text}`),
+  ]
+}
+
+function furnitureLines(name: string, problems: readonly { readonly text: string }[]): readonly string[] {
+  if (problems.length === 0) return [`  furniture ${name}: fits`]
+  return [`  furniture ${name}: does not fit`, ...problems.map(({ text }) => `    problem: ${text}`)]
 }
 
 /** Every note once, with the surfaces it belongs to. */

@@ -31,21 +31,21 @@ describe('a published value', () => {
   const result = withPrint([PRINTED])
 
   it('stands in report.json as {stc, source}, and null where there is none', () => {
-    const { surfaces } = schemeReport(result)
+    const { surfaces } = schemeReport(result, room)
     expect(surfaces[0]?.published).toEqual({ stc: 61, source: 'Table of walls, row 1; seen' })
     expect(surfaces[1]?.published).toBeNull()
     expect(surfaces.at(-1)).toMatchObject({ id: 'floor-1', stc: null, published: null })
   })
 
   it('stands in ledger.csv with its source', () => {
-    const csv = ledgerCsv([result])
+    const csv = ledgerCsv([{ room, results: [result] }])
     expect(csv).toContain('Wall 1,STC published,61,dB')
     expect(csv).toContain('Wall 1,"STC published, source","Table of walls, row 1; seen",')
     expect(csv).toContain('Wall 2,STC published,,dB')
   })
 
   it('stands in the summary with its source, and its absence is told', () => {
-    const lines = textSummary(garage.name, [result], 'mm').split('\n')
+    const lines = textSummary(garage.name, [{ room, results: [result] }], 'mm').split('\n')
     expect(lines.find((line) => line.includes('Wall 1'))).toContain('; published 61 (Table of walls, row 1; seen)')
     expect(lines.find((line) => line.includes('Wall 2'))).toContain('; no published value for this build-up')
   })

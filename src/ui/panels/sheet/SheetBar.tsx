@@ -69,6 +69,7 @@ function SaveButtons({ drawing }: Pick<Props, 'drawing'>) {
   const project = useShownProject()
   const scheme = useScheme()
   const allResults = useAllResults()
+  const room = useRoom()
   const [said, setSaid] = useState('')
   const stem = `${fileStem(project.name)}-${fileStem(scheme.name)}`
   const savePng = async (times: number) => {
@@ -85,7 +86,7 @@ function SaveButtons({ drawing }: Pick<Props, 'drawing'>) {
   }
   const saveCsv = () => {
     const name = `${fileStem(project.name)}-ledger.csv`
-    saveText(name, ledgerCsv(allResults), 'text/csv')
+    saveText(name, ledgerCsv([{ room, results: allResults }]), 'text/csv')
     setSaid(`${name} was handed to the download folder.`)
   }
   return (
