@@ -6,7 +6,7 @@ import type { Point } from '#geometry/polygon.ts'
 import type { Underlay } from '#project/project.ts'
 import { PaperLabel } from '#ui/canvas/PaperLabel.tsx'
 import { pictureCorners, turnHandle } from '#ui/trace/placement.ts'
-import { usePictureImage } from '#ui/trace/usePictureImage.ts'
+import { useHasPicture, usePictureImage } from '#ui/trace/usePictureImage.ts'
 
 interface Props {
   readonly underlays: readonly Underlay[]
@@ -37,36 +37,46 @@ function OnePicture({ underlay, frame, palette, isDark }: OneProps) {
   const [x, y] = toTarget(frame, [underlay.xMm, underlay.yMm])
   const scale = underlay.mmPerPx * frame.scale
   const { widthPx, heightPx } = underlay
-  const says = pictureSays(underlay, picture.kind === 'missing')
-  const place = toTarget(frame, highest(pictureCorners(underlay)))
   return (
-    <>
-      <Group {...{ x, y, scaleX: scale, scaleY: scale, rotation: -underlay.angleDeg }}>
-        {picture.kind === 'ready' ? (
-          <Image
-            image={picture.image}
-            x={-widthPx / 2}
-            y={-heightPx / 2}
-            width={widthPx}
-            height={heightPx}
-            opacity={underlay.opacity}
-          />
-        ) : (
-          <Rect
-            x={-widthPx / 2}
-            y={-heightPx / 2}
-            width={widthPx}
-            height={heightPx}
-            stroke={palette.hatch}
-            strokeWidth={1.5}
-            strokeScaleEnabled={false}
-            dash={[8, 6]}
-          />
-        )}
-      </Group>
-      {says !== null && <PaperLabel text={says} at={place} offset={[4, 4]} palette={palette} />}
-    </>
+    <Group {...{ x, y, scaleX: scale, scaleY: scale, rotation: -underlay.angleDeg }}>
+      {picture.kind === 'ready' ? (
+        <Image
+          image={picture.image}
+          x={-widthPx / 2}
+          y={-heightPx / 2}
+          width={widthPx}
+          height={heightPx}
+          opacity={underlay.opacity}
+        />
+      ) : (
+        <Rect
+          x={-widthPx / 2}
+          y={-heightPx / 2}
+          width={widthPx}
+          height={heightPx}
+          stroke={palette.hatch}
+          strokeWidth={1.5}
+          strokeScaleEnabled={false}
+          dash={[8, 6]}
+        />
+      )}
+    </Group>
   )
+}
+
+interface FrameProps {
+  readonly underlay: Underlay
+  readonly frame: Frame
+  readonly palette: Palette
+}
+
+/** What is wrong with a picture, at its upper edge, above the plan's own words. */
+export function UnderlaySays({ underlay, frame, palette }: FrameProps) {
+  const isMissing = useHasPicture(underlay.sha256) === false
+  const says = pictureSays(underlay, isMissing)
+  if (says === null) return null
+  const place = toTarget(frame, highest(pictureCorners(underlay)))
+  return <PaperLabel text={says} at={place} offset={[0, -26]} palette={palette} />
 }
 
 function pictureSays({ name, isCalibrated }: Underlay, isMissing: boolean): string | null {
@@ -79,12 +89,6 @@ function highest(corners: readonly Point[]): Point {
   const byHeight = [...corners].sort((a, b) => b[1] - a[1])
   const [a, b] = byHeight
   return a && b ? (a[0] <= b[0] ? a : b) : [0, 0]
-}
-
-interface FrameProps {
-  readonly underlay: Underlay
-  readonly frame: Frame
-  readonly palette: Palette
 }
 
 /** Round the selected picture, with the handle that turns it. */

@@ -26,9 +26,7 @@ export function CalibrateRow({ calibrating, underlay }: Props) {
   const read = readLength(distance, units, { leastMm: 0, moreThanLeast: true })
   return (
     <fieldset className="trace trace-calibrate">
-      <legend className="field-label">Calibrate {underlay.name}</legend>
-      <PointFields index={0} calibrating={calibrating} units={units} />
-      <PointFields index={1} calibrating={calibrating} units={units} />
+      <legend className="visually-hidden">Calibrate {underlay.name}</legend>
       <EntryField
         label="Real distance between them"
         name="trace-distance"
@@ -46,20 +44,27 @@ export function CalibrateRow({ calibrating, underlay }: Props) {
           checked={squares}
           onChange={(event) => shell.trace.change({ squares: event.target.checked })}
         />
-        Turn it so that the two lie level or plumb
+        Turn the two level or plumb
       </label>
       <div className="verbs">
         <button type="button" className="action" onClick={carryOut}>
           Set the scale
         </button>
         <button type="button" className="verb" onClick={shell.trace.startAgain}>
-          Other points
+          Take the points back
         </button>
         <button type="button" className="verb" onClick={() => leaveCalibrating(session, shell)}>
           Leave
         </button>
-        <span className="quiet">{drawnDistance(calibrating, units)}</span>
+        <span className="quiet" role="status">
+          {pointsSaid(calibrating, units)}
+        </span>
       </div>
+      <details className="trace-points">
+        <summary>Points by numbers</summary>
+        <PointFields index={0} calibrating={calibrating} units={units} />
+        <PointFields index={1} calibrating={calibrating} units={units} />
+      </details>
       <div role="alert" className="trace-refusal">
         {refusal !== null && (
           <p className="field-error">
@@ -72,9 +77,9 @@ export function CalibrateRow({ calibrating, underlay }: Props) {
   )
 }
 
-function drawnDistance({ points }: Calibrating, units: LengthUnit): string {
+function pointsSaid({ points }: Calibrating, units: LengthUnit): string {
   const [from, to] = points.map(wholePoint)
-  if (!from || !to) return ''
+  if (!from || !to) return from ? 'one point of two' : 'no point yet'
   return `${lengthText(Math.hypot(to[0] - from[0], to[1] - from[1]), units)} apart as it lies now`
 }
 

@@ -19,8 +19,6 @@ export function TracePanel() {
   }
   return (
     <section className="trace" aria-label="Pictures to trace">
-      <LoadLine />
-      {pdf && <PdfRow pdf={pdf} />}
       {underlays.length > 0 && (
         <ul className="trace-list">
           {underlays.map((underlay) => (
@@ -28,6 +26,8 @@ export function TracePanel() {
           ))}
         </ul>
       )}
+      {pdf && <PdfRow pdf={pdf} />}
+      <LoadLine />
     </section>
   )
 }

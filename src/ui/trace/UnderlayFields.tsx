@@ -33,14 +33,16 @@ function PlaceFields({ underlay }: { readonly underlay: Underlay }) {
       <AngleField angleDeg={underlay.angleDeg} onCommit={(angleDeg) => change({ angleDeg })} />
       <LengthField
         name="trace-x"
-        label="Middle, right of the origin"
+        label="Middle, right"
+        compact
         value={underlay.xMm}
         unit={unit}
         onCommit={(xMm) => change({ xMm })}
       />
       <LengthField
         name="trace-y"
-        label="Middle, up from the origin"
+        label="Middle, up"
+        compact
         value={underlay.yMm}
         unit={unit}
         onCommit={(yMm) => change({ yMm })}
@@ -103,16 +105,16 @@ function AngleField({ angleDeg, onCommit }: AngleProps) {
     step: (angle, up, big) => angle + (up ? 1 : -1) * (big ? 10 : 1),
   })
   return (
-    <FieldFrame id={id} name="trace-angle" label="Turned" hint="degrees, counter-clockwise" error={typed.error}>
+    <FieldFrame id={id} name="trace-angle" label="Turned to the left" hint={null} error={typed.error}>
       <input
         id={id}
         name="trace-angle"
         type="text"
-        className="field-input"
+        className="field-input field-compact"
         autoComplete="off"
         value={typed.text}
         aria-invalid={typed.error !== null}
-        aria-describedby={`${id}-says`}
+        aria-describedby={typed.error === null ? undefined : `${id}-says`}
         onChange={(event) => typed.change(event.target.value)}
         onFocus={(event) => event.target.select()}
         onBlur={typed.leave}

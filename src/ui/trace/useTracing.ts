@@ -1,12 +1,14 @@
 import { useMemo } from 'react'
 import type { Frame } from '#drawing/frame.ts'
 import type { Mark } from '#drawing/model.ts'
-import type { Underlay } from '#project/project.ts'
+import type { Point } from '#geometry/polygon.ts'
+import type { Project, Underlay } from '#project/project.ts'
 import { newProjectOf } from '#ui/canvas/drawStore.ts'
 import type { Gestures } from '#ui/canvas/pointer.ts'
 import { useCalibrate } from '#ui/canvas/useCalibrate.ts'
 import { useShownProject, useView } from '#ui/session.ts'
-import { useDraw } from '#ui/shell.ts'
+import { useDraw, useTrace } from '#ui/shell.ts'
+import { pictureCorners } from '#ui/trace/placement.ts'
 import { useTurnPicture } from '#ui/trace/useTurnPicture.ts'
 
 export interface Tracing {
@@ -36,6 +38,16 @@ export function useTracing(frame: Frame, others: Gestures): Tracing {
 }
 
 const NO_UNDERLAYS: readonly Underlay[] = []
+const NO_POINTS: readonly Point[] = []
+
+/** The corners of the pictures shown, for the view to be fitted to while they are worked with. */
+export function useTracedPoints({ underlays }: Project): readonly Point[] {
+  const isOpen = useTrace((state) => state.isOpen)
+  return useMemo(() => {
+    const shown = isOpen ? underlays.filter(({ isShown }) => isShown) : NO_UNDERLAYS
+    return shown.length === 0 ? NO_POINTS : shown.flatMap(pictureCorners)
+  }, [underlays, isOpen])
+}
 
 /** The plan's marks as they are traced over a picture: floors and strips lose their ground, lines and hatches stay. */
 export function useSeeThrough(marks: readonly Mark[], underlays: readonly Underlay[]): readonly Mark[] {
