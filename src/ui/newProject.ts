@@ -8,6 +8,13 @@ import type { Result } from '#units/result.ts'
 /** Heights offered for a new room until the tape says better: 8 ft, 2.4 m. */
 export const OFFERED_HEIGHT_MM: Readonly<Record<LengthUnit, Millimetres>> = { 'ft-in': 2438.4, mm: 2400 }
 
+/** A rectangle that holds the place of a room until its picture is traced: our choice, 16 by 12 ft, 5 by 4 m. */
+export const STAND_IN_MM: Readonly<Record<LengthUnit, { readonly width: Millimetres; readonly length: Millimetres }>> =
+  {
+    'ft-in': { width: 4876.8, length: 3657.6 },
+    mm: { width: 5000, length: 4000 },
+  }
+
 const ROOM_ID = 'room-1'
 
 /** A room without walls; what it is made of is the commonest case, shown and changed in the bench. */

@@ -4,7 +4,7 @@ import { Drawer } from '#ui/dialogs/Drawer.tsx'
 import { EntryField } from '#ui/dialogs/EntryField.tsx'
 import { bothReadings, lengthText, readLength } from '#ui/fields/readLength.ts'
 import { openProject } from '#ui/files.ts'
-import { OFFERED_HEIGHT_MM, projectWithoutOutline, rectangularProject } from '#ui/newProject.ts'
+import { OFFERED_HEIGHT_MM, projectWithoutOutline, rectangularProject, STAND_IN_MM } from '#ui/newProject.ts'
 import { useDocument, useSession } from '#ui/session.ts'
 import { useDraw, useShell } from '#ui/shell.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
@@ -18,7 +18,10 @@ const FIELDS: readonly { readonly side: Side; readonly label: string }[] = [
   { side: 'height', label: 'Clear height' },
 ]
 
-/** A room of one's own: from width, length and height, or drawn corner by corner. */
+const TRACE_NEXT =
+  'A rectangle stands in for the room: load the picture, calibrate it, then press Draw room and go round the walls you see.'
+
+/** A room of one's own: from width, length and height, drawn corner by corner, or traced from a picture. */
 export function NewRoomDrawer() {
   const units = useDocument((state) => state.project.units)
   const form = useNewRoom(units)
@@ -41,6 +44,9 @@ export function NewRoomDrawer() {
         </button>
         <button type="button" className="verb" onClick={form.draw}>
           Draw it corner by corner
+        </button>
+        <button type="button" className="verb" onClick={form.trace}>
+          Trace a picture
         </button>
       </form>
       <GoOnDrawing />
@@ -107,6 +113,17 @@ function useNewRoom(units: LengthUnit) {
       const project = rectangularProject(units, sizes)
       if (project.ok) openProject(session, shell, project.value, 'start a new room')
       else complain({ width: project.error.message })
+    },
+    /** Width and length may stay empty: the picture says better. */
+    trace: () => {
+      const isBlank = texts.width.trim() === '' && texts.length.trim() === ''
+      const { sizes, found } = readSizes(texts, isBlank ? ['height'] : ['width', 'length', 'height'], units)
+      if (Object.keys(found).length > 0) return complain(found)
+      const project = rectangularProject(units, isBlank ? { ...sizes, ...STAND_IN_MM[units] } : sizes)
+      if (!project.ok) return complain({ height: project.error.message })
+      openProject(session, shell, project.value, 'start a new room')
+      shell.trace.store.setState({ isOpen: true })
+      shell.state.setState({ notice: { kind: 'told', text: TRACE_NEXT, details: [] } })
     },
     draw: () => {
       const { sizes, found } = readSizes(texts, ['height'], units)
