@@ -1,5 +1,5 @@
 /** Where a key works. */
-export type ShortcutPlace = 'anywhere' | 'on the plan' | 'while drawing'
+export type ShortcutPlace = 'anywhere' | 'on the plan' | 'while adding' | 'while drawing'
 
 export type ShortcutAction =
   | 'undo'
@@ -10,7 +10,10 @@ export type ShortcutAction =
   | 'next'
   | 'previous'
   | 'corner-or-wall'
-  | 'delete-corner'
+  | 'delete'
+  | 'turn'
+  | 'menu'
+  | 'put'
   | 'move-left'
   | 'move-right'
   | 'move-up'
@@ -41,8 +44,13 @@ export const SHORTCUTS: readonly Shortcut[] = [
     place: 'anywhere',
     action: 'leave',
   },
-  { keys: ['PageDown'], label: 'Next wall, or next corner', place: 'on the plan', action: 'next' },
-  { keys: ['PageUp'], label: 'Previous wall, or previous corner', place: 'on the plan', action: 'previous' },
+  {
+    keys: ['PageDown'],
+    label: 'Next wall, then door, column, beam, height and piece; or next corner',
+    place: 'on the plan',
+    action: 'next',
+  },
+  { keys: ['PageUp'], label: 'Previous of these, or previous corner', place: 'on the plan', action: 'previous' },
   {
     keys: ['Enter'],
     label: 'From a wall to its first corner, and back',
@@ -51,32 +59,50 @@ export const SHORTCUTS: readonly Shortcut[] = [
   },
   {
     keys: ['Shift?+Alt?+ArrowLeft'],
-    label: 'Corner: move left 10 mm (Shift 100, Alt 1). Wall: the previous one, with Shift as well',
+    label: 'Corner or thing: move left 10 mm (Shift 100, Alt 1). Wall: the previous one, with Shift as well',
     place: 'on the plan',
     action: 'move-left',
   },
   {
     keys: ['Shift?+Alt?+ArrowRight'],
-    label: 'Corner: move right. Wall: the next one, with Shift as well',
+    label: 'Corner or thing: move right. Wall: the next one, with Shift as well',
     place: 'on the plan',
     action: 'move-right',
   },
   {
     keys: ['Shift?+Alt?+ArrowUp'],
-    label: 'Corner: move up. Wall: the previous one, with Shift as well',
+    label: 'Corner or thing: move up. Wall: the previous one, with Shift as well',
     place: 'on the plan',
     action: 'move-up',
   },
   {
     keys: ['Shift?+Alt?+ArrowDown'],
-    label: 'Corner: move down. Wall: the next one, with Shift as well',
+    label: 'Corner or thing: move down. Wall: the next one, with Shift as well',
     place: 'on the plan',
     action: 'move-down',
   },
-  { keys: ['Delete'], label: 'Delete the selected corner', place: 'on the plan', action: 'delete-corner' },
+  { keys: ['Delete'], label: 'Delete the selected corner or thing', place: 'on the plan', action: 'delete' },
+  {
+    keys: ['R', 'Shift+R'],
+    label: 'Turn the selected piece by 15°, with Shift back',
+    place: 'on the plan',
+    action: 'turn',
+  },
+  {
+    keys: ['ContextMenu', 'Shift+F10'],
+    label: 'List what can be done with what is selected',
+    place: 'on the plan',
+    action: 'menu',
+  },
   { keys: ['0'], label: 'Fit the room to the plan', place: 'on the plan', action: 'fit' },
   { keys: ['+', '='], label: 'Closer', place: 'on the plan', action: 'zoom-in' },
   { keys: ['-'], label: 'Further away', place: 'on the plan', action: 'zoom-out' },
+  {
+    keys: ['Enter'],
+    label: 'Put the new thing in the middle of its wall or room, or cut the room across its middle',
+    place: 'while adding',
+    action: 'put',
+  },
   { keys: ['Enter'], label: 'Close the outline', place: 'while drawing', action: 'close-outline' },
   { keys: ['Backspace'], label: 'Take the last corner back', place: 'while drawing', action: 'take-back' },
 ]
@@ -134,4 +160,5 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
   ArrowDown: 'Down arrow',
   PageUp: 'Page up',
   PageDown: 'Page down',
+  ContextMenu: 'Menu',
 }

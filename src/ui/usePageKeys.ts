@@ -1,4 +1,5 @@
 import { useEffect } from 'react'
+import { leaveAdding } from '#ui/canvas/toolSwitch.ts'
 import { leaveDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import { saveFile } from '#ui/files.ts'
 import { type Session, useSession } from '#ui/session.ts'
@@ -66,10 +67,11 @@ function leave(session: Session, shell: Shell): void {
   const view = session.view.getState()
   if (shell.state.getState().drawer !== null) shell.state.setState({ drawer: null })
   else if (isDrawing(session)) leaveDrawing(session, shell)
+  else if (leaveAdding(session)) return
   else if (view.showsSheet) session.view.setState({ showsSheet: false })
   else if (view.pointedAssembly !== null) {
     session.view.setState({ pointedAssembly: null })
     session.document.cancelPreview()
   } else if (view.cornerId !== null) session.view.setState({ cornerId: null })
-  else session.view.setState({ surfaceIds: [] })
+  else session.view.setState({ surfaceIds: [], thing: null })
 }

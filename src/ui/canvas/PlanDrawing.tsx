@@ -13,6 +13,8 @@ import { ROOM_FOR_SCALE_BAR, type Size } from '#ui/canvas/usePlanFrame.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 export interface PlanPicture {
+  /** The project's other rooms. */
+  readonly others: readonly Room[]
   readonly room: Room
   readonly result: SchemeResult | null
   readonly frame: Frame
@@ -22,17 +24,23 @@ export interface PlanPicture {
 }
 
 /** The plan's marks for the screen. */
-export function usePlanMarks({ room, result, frame, size, units, selection }: PlanPicture): readonly Mark[] {
+export function usePlanMarks({ others, room, result, frame, size, units, selection }: PlanPicture): readonly Mark[] {
   return useMemo(() => {
     if (size.width === 0 || room.corners.length < 3) return []
     const view = { x: 0, y: 0, width: size.width, height: size.height }
     const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR }
-    return planMarks({ room, result, frame, style: SCREEN_STYLE, units, selection, view, show })
-  }, [room, result, frame, size, units, selection])
+    const input = { room, others, result, frame, style: SCREEN_STYLE, units, selection, view, show }
+    return planMarks(input)
+  }, [room, others, result, frame, size, units, selection])
 }
 
 /** The drafting grid behind it. */
-export function useGridMarks({ room, frame, size, units }: PlanPicture): readonly Mark[] {
+export function useGridMarks({
+  room,
+  frame,
+  size,
+  units,
+}: Omit<PlanPicture, 'others' | 'result' | 'selection'>): readonly Mark[] {
   return useMemo(() => {
     const view = { x: 0, y: 0, width: size.width, height: size.height }
     const empty: Room = { ...room, corners: [], walls: [], openings: [], obstacles: [], drops: [] }

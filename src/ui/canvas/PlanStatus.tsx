@@ -30,12 +30,13 @@ export function PlanStatus({ hint, warns }: Props) {
 function SpokenSelection() {
   const { document } = useSession()
   const room = useRoom()
-  const units = useStore(document.store, (state) => state.project.units)
+  const project = useStore(document.store, (state) => state.project)
   const surfaceIds = useView((view) => view.surfaceIds)
   const cornerId = useView((view) => view.cornerId)
+  const thing = useView((view) => view.thing)
   return (
     <p role="status" className="visually-hidden">
-      {selectionSpoken(room, surfaceIds, cornerId, units)}
+      {selectionSpoken(project, room, { surfaceIds, cornerId, thing })}
     </p>
   )
 }

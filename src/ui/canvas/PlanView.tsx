@@ -1,30 +1,36 @@
 import { useMemo, useRef } from 'react'
-import { Layer, Stage, useStrictMode as strictly } from 'react-konva'
+import { useStrictMode as strictly } from 'react-konva'
 import { useStore } from 'zustand'
 import type { Room } from '#analysis/room.ts'
 import { PALETTES } from '#drawing/palette.ts'
+import type { Point } from '#geometry/polygon.ts'
+import type { Project } from '#project/project.ts'
+import type { Thing } from '#state/view.ts'
 import { DrawEntry } from '#ui/canvas/DrawEntry.tsx'
-import { DrawOverlay } from '#ui/canvas/DrawOverlay.tsx'
 import { newProjectOf } from '#ui/canvas/drawStore.ts'
+import { HandOverlay } from '#ui/canvas/HandOverlay.tsx'
+import { handlesOf } from '#ui/canvas/hitThings.ts'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
-import { PlanDrawing, useGridMarks, usePlanMarks } from '#ui/canvas/PlanDrawing.tsx'
+import { useGridMarks, usePlanMarks } from '#ui/canvas/PlanDrawing.tsx'
+import { PlanMenu } from '#ui/canvas/PlanMenu.tsx'
+import { PlanStage } from '#ui/canvas/PlanStage.tsx'
 import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
 import { PlanVerbs } from '#ui/canvas/PlanVerbs.tsx'
-import { SelectOverlay } from '#ui/canvas/SelectOverlay.tsx'
-import { UnderlayLayer } from '#ui/canvas/UnderlayLayer.tsx'
+import type { Touchable } from '#ui/canvas/planTarget.ts'
 import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
 import { useDrawGestures } from '#ui/canvas/useDrawGestures.ts'
 import { useOutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import { usePlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { usePlanKeys } from '#ui/canvas/usePlanKeys.ts'
+import { usePlanMenu } from '#ui/canvas/usePlanMenu.ts'
+import { useAdding, usePlanTools } from '#ui/canvas/usePlanTools.ts'
 import { usePointer } from '#ui/canvas/usePointer.ts'
-import { useSelectGestures } from '#ui/canvas/useSelectGestures.ts'
-import { useAnalysis, useDocument, useRoom, useView } from '#ui/session.ts'
+import { useSelectedThing } from '#ui/canvas/useSelectedThing.ts'
+import { useAnalysis, useDocument, useRoom, useShownProject, useView } from '#ui/session.ts'
 import { useDraw, useShell, useShellState } from '#ui/shell.ts'
-import { TraceOverlay } from '#ui/trace/TraceOverlay.tsx'
 import { TracePanel } from '#ui/trace/TracePanel.tsx'
-import { useSeeThrough, useTracing } from '#ui/trace/useTracing.ts'
-import { drawHint, selectHint } from '#ui/words.ts'
+import { useSeeThrough, useTracedPoints, useTracing } from '#ui/trace/useTracing.ts'
+import { drawHint } from '#ui/words.ts'
 
 /** Nodes always follow what React says, also where konva moved them itself. Not a hook, whatever its name. */
 strictly(true)
@@ -34,76 +40,72 @@ export function PlanView() {
   const host = useRef<HTMLDivElement>(null)
   const shell = useShell()
   const palette = PALETTES[useStore(shell.theme.store, (theme) => theme.shown)]
-  const room = useRoom()
-  const recorded = useRecordedRoom(room)
-  const analysis = useAnalysis()
-  const units = useDocument((state) => state.project.units)
-  const selection = useView((view) => view.surfaceIds)
-  const cornerId = useView((view) => view.cornerId)
-  const isDrawing = useView((view) => view.tool === 'draw')
+  const { project, room, recorded, result } = useOnPlan()
+  const { units } = project
+  const tool = useView((view) => view.tool)
+  const isDrawing = tool === 'draw'
   const draw = useDraw((state) => state)
   const newProject = newProjectOf(draw)
   const outline = useOutlineDrawing()
   const isTouch = useCoarsePointer()
-  const fitted = useFittedPoints(recorded, isDrawing && newProject !== null)
   const view = usePlanFrame(
     host,
-    fitted,
+    useFittedPoints(project.rooms, isDrawing && newProject !== null, useTracedPoints(project)),
     useShellState((state) => state.fitRequests),
   )
   const { frame, size } = view
-
-  const result = analysis.ok ? analysis.value : null
-  const picture = { room, result, frame, size, units, selection }
-  const marks = usePlanMarks(picture)
-  const grid = useGridMarks(picture)
-  const handles = useHandles(room, selection, cornerId)
-  const select = useSelectGestures(recorded, { frame, result, marks, handles })
+  const held = useHeld(project, room, frame.scale)
+  const base: Touchable = { project, room: recorded, frame, result, marks: NO_MARKS, ...held }
+  const adding = useAdding(base, isTouch)
+  const selection = useMarked(held.thing, adding?.state.ghost ?? null)
+  const shown = useShownProject()
+  const marks = usePlanMarks({ others: useOthers(shown, room), room, result, frame, size, units, selection })
+  const grid = useGridMarks({ room, frame, size, units })
+  const touchable: Touchable = { ...base, marks }
+  const menu = usePlanMenu(host, view, outline)
+  const hand = usePlanTools(touchable, room, adding, (target, press) => menu.open(touchable, target, press))
   const drawing = useDrawGestures(frame, newProject?.units ?? units, outline.close)
-  const tracing = useTracing(frame, isDrawing ? drawing.gestures : select.gestures)
+  const tracing = useTracing(frame, isDrawing ? drawing.gestures : hand.gestures)
   usePointer(host, view, tracing.gestures)
   const seen = useSeeThrough(marks, tracing.underlays)
-  const keys = usePlanKeys(recorded, view, outline)
-
-  const hint = isDrawing
-    ? drawHint(draw.points.length, drawing.pointer?.closes ?? false, isTouch)
-    : (tracing.hint ?? select.state.dragged ?? selectHint(room, select.state.hovered, selection, cornerId))
+  const keys = usePlanKeys({
+    room: recorded,
+    view,
+    outline,
+    putInMiddle: hand.putInMiddle,
+    openMenu: () => menu.openForSelection(touchable),
+  })
+  const hint = isDrawing ? drawHint(draw, drawing.pointer?.closes ?? false, isTouch) : (tracing.hint ?? hand.hint)
   return (
-    <main className="plan" data-tool={isDrawing ? 'draw' : 'select'}>
-      <PlanVerbs outline={outline} view={view} />
+    <main className="plan" data-tool={tool}>
+      <PlanVerbs outline={outline} view={view} host={host} />
       {isDrawing && <DrawEntry outline={outline} view={view} />}
       <TracePanel />
-      <div
-        ref={host}
-        className="plan-paper"
-        role="application"
-        aria-label={`Plan of ${room.name}`}
-        aria-describedby="plan-status"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan takes keys, listed under Keys
-        tabIndex={0}
-        data-frame={`${frame.scale} ${frame.x} ${frame.y}`}
-        data-cursor={isDrawing || tracing.isCalibrating ? 'draw' : cursorOver(select.state.hovered, selection)}
-        onKeyDown={keys}
-      >
-        <Stage width={size.width} height={size.height} listening={false}>
-          <UnderlayLayer {...{ underlays: tracing.underlays, frame, palette, isDark: palette === PALETTES.dark }} />
-          <PlanDrawing
-            grid={grid}
-            marks={isDrawing && newProject ? NO_MARKS : seen}
-            palette={palette}
-            opacity={isDrawing ? 0.3 : 1}
-          />
-          <Layer listening={false}>
-            {isDrawing ? (
-              <DrawOverlay {...{ ...draw, ...view, palette, units, pointer: drawing.pointer }} />
-            ) : (
-              <SelectOverlay {...{ room, frame, palette, handles, cornerId, state: select.state }} />
-            )}
-            <TraceOverlay frame={frame} palette={palette} />
-          </Layer>
-        </Stage>
+      <div className="plan-sheet">
+        <div
+          ref={host}
+          className="plan-paper"
+          role="application"
+          aria-label={`Plan of ${room.name}`}
+          aria-describedby="plan-status"
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: the plan takes keys, listed under Keys
+          tabIndex={0}
+          data-frame={`${frame.scale} ${frame.x} ${frame.y}`}
+          data-cursor={isDrawing || tracing.isCalibrating ? 'draw' : hand.cursor}
+          onKeyDown={keys}
+        >
+          <PlanStage
+            {...{ view, palette, grid, marks: seen, underlays: tracing.underlays, outlinePointer: drawing.pointer }}
+          >
+            <HandOverlay
+              {...{ project: shown, room, frame, size, units, palette, hand, isCut: tool === 'cut' }}
+              {...held}
+            />
+          </PlanStage>
+        </div>
+        {menu.menu && <PlanMenu {...menu.menu} size={size} onChoose={menu.choose} onLeave={menu.leave} />}
       </div>
-      <PlanStatus hint={hint} warns={!isDrawing && select.state.isRefused} />
+      <PlanStatus hint={hint} warns={!isDrawing && hand.warns} />
     </main>
   )
 }
@@ -115,28 +117,45 @@ const EMPTY_PAPER: ReturnType<typeof cornerPoints> = [
   [8000, 6000],
 ]
 
-/** The room without what a hand is trying: what drags start from, and what the view is fitted to. */
-function useRecordedRoom(shown: Room): Room {
-  return useDocument((state) => state.project.rooms.find((room) => room.id === shown.id) ?? shown)
+/** The project as recorded, what drags start from; the room as recorded and as shown, and what its scheme leaves of it. */
+function useOnPlan() {
+  const project = useDocument((state) => state.project)
+  const room = useRoom()
+  const analysis = useAnalysis()
+  const recorded = project.rooms.find((candidate) => candidate.id === room.id) ?? room
+  return { project, room, recorded, result: analysis.ok ? analysis.value : null }
 }
 
-function useFittedPoints(recorded: Room, isNew: boolean) {
-  return useMemo(() => (isNew ? EMPTY_PAPER : cornerPoints(recorded)), [recorded, isNew])
+/** The project's other rooms as shown: the same list as long as they are the same rooms. */
+function useOthers({ rooms }: Project, room: Room): readonly Room[] {
+  const { id } = room
+  return useMemo(() => rooms.filter((other) => other.id !== id), [rooms, id])
 }
 
-/** Corners at the ends of selected walls, and a corner that is selected itself. */
-function useHandles(room: Room, selection: readonly string[], cornerId: string | null): ReadonlySet<string> {
-  return useMemo(() => {
-    const ends = room.walls.filter((wall) => selection.includes(wall.id)).flatMap((wall) => [wall.from, wall.to])
+/** What the view is fitted to: every room of the project, and what is traced. */
+function useFittedPoints(rooms: readonly Room[], isNew: boolean, traced: readonly Point[]) {
+  return useMemo(() => (isNew ? EMPTY_PAPER : [...rooms.flatMap(cornerPoints), ...traced]), [rooms, isNew, traced])
+}
+
+/** What is selected and its handles: corners at the ends of selected walls, a corner that is selected, those of a thing. */
+function useHeld(project: Project, room: Room, scale: number) {
+  const surfaceIds = useView((view) => view.surfaceIds)
+  const cornerId = useView((view) => view.cornerId)
+  const thing = useSelectedThing(project, room)
+  const handles = useMemo(() => {
+    const ends = room.walls.filter((wall) => surfaceIds.includes(wall.id)).flatMap((wall) => [wall.from, wall.to])
     return new Set(cornerId === null ? ends : [...ends, cornerId])
-  }, [room, selection, cornerId])
+  }, [room, surfaceIds, cornerId])
+  const thingHandles = useMemo(() => handlesOf(room, thing, scale), [room, thing, scale])
+  return useMemo(() => ({ cornerId, handles, thing, thingHandles }), [cornerId, handles, thing, thingHandles])
 }
 
-function cursorOver(
-  hovered: ReturnType<typeof useSelectGestures>['state']['hovered'],
-  selection: readonly string[],
-): string {
-  if (hovered === null) return 'rest'
-  if (hovered.kind === 'wall') return selection.includes(hovered.id) ? 'move' : 'pick'
-  return hovered.kind
+/** Ids drawn in the accent: what is selected, and what a press would put down. */
+function useMarked(thing: Thing | null, ghost: Thing | null): readonly string[] {
+  const surfaceIds = useView((view) => view.surfaceIds)
+  const [thingId, ghostId] = [thing?.id, ghost?.id]
+  return useMemo(
+    () => [...surfaceIds, ...[thingId, ghostId].filter((id) => id !== undefined)],
+    [surfaceIds, thingId, ghostId],
+  )
 }

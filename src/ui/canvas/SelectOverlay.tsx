@@ -3,38 +3,42 @@ import type { Room } from '#analysis/room.ts'
 import { type Frame, toTarget } from '#drawing/frame.ts'
 import type { Palette } from '#drawing/palette.ts'
 import type { Point } from '#geometry/polygon.ts'
+import type { Project } from '#project/project.ts'
+import type { Thing } from '#state/view.ts'
+import type { HandlePlace } from '#ui/canvas/hitThings.ts'
+import { cornerPoints, type Target } from '#ui/canvas/nearest.ts'
+import { Measures, ShapeOutline, ThingHandles } from '#ui/canvas/ThingOverlay.tsx'
+import { partitionRing, shapeMiddle, type ThingShape, thingShape, wallRun } from '#ui/canvas/thingShapes.ts'
+import type { Size } from '#ui/canvas/usePlanFrame.ts'
 import type { SelectState } from '#ui/canvas/useSelectGestures.ts'
+import type { LengthUnit } from '#units/quantity.ts'
 
 interface Props {
+  readonly project: Project
   readonly room: Room
   readonly frame: Frame
+  readonly size: Size
+  readonly units: LengthUnit
   readonly palette: Palette
   readonly state: SelectState
   readonly handles: ReadonlySet<string>
   readonly cornerId: string | null
+  readonly thing: Thing | null
+  readonly thingHandles: readonly HandlePlace[]
 }
 
 const HANDLE = 10
 
-/** What the Select tool adds to the drawing: the wall under the pointer, handles on what is selected, guides. */
-export function SelectOverlay({ room, frame, palette, state, handles, cornerId }: Props) {
+/** What the Select tool adds to the drawing: what lies under the pointer, handles on what is selected, guides, distances. */
+export function SelectOverlay(props: Props) {
+  const { room, frame, palette, state, handles, cornerId, thing, thingHandles } = props
   const { hovered } = state
-  const hoveredWall = hovered?.kind === 'wall' ? room.walls.findIndex((wall) => wall.id === hovered.id) : -1
-  const from = room.corners[hoveredWall]
-  const to = room.corners[(hoveredWall + 1) % room.corners.length]
+  const shape = thing && thingShape(room, thing)
   return (
     <Group listening={false}>
-      {from && to && (
-        <Line
-          points={flat(frame, [
-            [from.xMm, from.yMm],
-            [to.xMm, to.yMm],
-          ])}
-          stroke={palette.accent}
-          strokeWidth={3}
-        />
-      )}
+      <Hovered {...props} />
       <GuideLines frame={frame} palette={palette} guides={state.guides} />
+      <ThingHandles handles={thingHandles} middle={shape && shapeMiddle(shape)} frame={frame} palette={palette} />
       {room.corners
         .filter((corner) => handles.has(corner.id))
         .map((corner) => {
@@ -53,8 +57,40 @@ export function SelectOverlay({ room, frame, palette, state, handles, cornerId }
             />
           )
         })}
+      <Measures {...props} measures={state.measures} />
     </Group>
   )
+}
+
+/** The line, thing or room a press would pick. */
+function Hovered({ project, room, frame, palette, state }: Props) {
+  const { hovered } = state
+  const shape = hovered && hoveredShape(project, room, hovered)
+  if (!hovered || !shape) return null
+  if (hovered.kind !== 'wall' || shape.kind !== 'run')
+    return <ShapeOutline shape={shape} frame={frame} palette={palette} />
+  return <Line points={flat(frame, shape.ends)} stroke={palette.accent} strokeWidth={3} />
+}
+
+function hoveredShape(project: Project, room: Room, hovered: Target): ThingShape | null {
+  switch (hovered.kind) {
+    case 'wall': {
+      const run = wallRun(room, hovered.id)
+      return run && { kind: 'run', ends: [run.from, run.to] }
+    }
+    case 'room': {
+      const other = project.rooms.find(({ id }) => id === hovered.id)
+      return other ? { kind: 'ring', ring: cornerPoints(other) } : null
+    }
+    case 'thing': {
+      const partition =
+        hovered.thing.kind === 'partition' && project.partitions.find(({ id }) => id === hovered.thing.id)
+      const ring = partition ? partitionRing(partition, project.rooms) : null
+      return ring ? { kind: 'ring', ring } : thingShape(room, hovered.thing)
+    }
+    default:
+      return null
+  }
 }
 
 interface GuideProps {

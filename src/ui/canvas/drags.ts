@@ -1,11 +1,12 @@
 import type { Room } from '#analysis/room.ts'
-import type { Point } from '#geometry/polygon.ts'
+import type { Point, Polygon } from '#geometry/polygon.ts'
 import type { Command } from '#state/command.ts'
 import { moveCorner } from '#state/commands/outline.ts'
 import { moveWall } from '#state/commands/wall.ts'
+import type { Measure } from '#ui/canvas/measures.ts'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
 import type { Press } from '#ui/canvas/pointer.ts'
-import { cornerLines, finestStep, gridStep, snapDistance, snapPoint } from '#ui/canvas/snap.ts'
+import { cornerLines, finestStep, gridStep, ringPlaces, snapDistance, snapPoint } from '#ui/canvas/snap.ts'
 import { cornerLabel, dragHint } from '#ui/words.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
@@ -17,6 +18,10 @@ export interface DragSetting {
   /** px per mm. */
   readonly scale: number
   readonly start: Point
+  /** What is left of the room, under the scheme on the page; empty: not known. */
+  readonly clear: readonly Polygon[]
+  /** The project's other rooms. */
+  readonly others: readonly Room[]
 }
 
 /** Where a drag has come to: the command a release would run, and what is said meanwhile. */
@@ -24,24 +29,29 @@ export interface DragStep {
   readonly command: Command
   readonly sentence: string
   readonly guides: readonly (readonly [Point, Point])[]
+  /** Distances drawn meanwhile. */
+  readonly measures?: readonly Measure[] | undefined
 }
 
 export type Drag = (press: Press) => DragStep
 
 /** How near a line must pass to hold a dragged thing, px. */
-const HOLD = 9
+export const HOLD = 9
 
 /** A corner in the hand. */
-export function cornerDrag({ room, units, scale, start }: DragSetting, cornerId: string): Drag | null {
+export function cornerDrag({ room, units, scale, start, others }: DragSetting, cornerId: string): Drag | null {
   const points = cornerPoints(room)
   const index = room.corners.findIndex((corner) => corner.id === cornerId)
   const corner = points[index]
   if (!corner) return null
-  const lines = cornerLines(points, index)
+  const rings = others.map(cornerPoints)
+  const lines = cornerLines(points, index, rings)
+  const places = ringPlaces(rings, null)
   return ({ at, free }) => {
     const { point, guides } = snapPoint({
       at: [corner[0] + at[0] - start[0], corner[1] + at[1] - start[1]],
       lines,
+      places,
       tolerance: HOLD / scale,
       step: gridStep(units),
       free,
@@ -56,7 +66,7 @@ export function cornerDrag({ room, units, scale, start }: DragSetting, cornerId:
 }
 
 /** A wall in the hand: it moves parallel to itself. */
-export function wallDrag({ room, units, scale, start }: DragSetting, wallId: string): Drag | null {
+export function wallDrag({ room, units, scale, start, others }: DragSetting, wallId: string): Drag | null {
   const points = cornerPoints(room)
   const index = room.walls.findIndex((wall) => wall.id === wallId)
   const from = points[index]
@@ -65,7 +75,7 @@ export function wallDrag({ room, units, scale, start }: DragSetting, wallId: str
   const length = Math.hypot(to[0] - from[0], to[1] - from[1])
   const inward: Point = [-(to[1] - from[1]) / length, (to[0] - from[0]) / length]
   const across = (point: Point): Millimetres => (point[0] - from[0]) * inward[0] + (point[1] - from[1]) * inward[1]
-  const levels = points.map(across).filter((level) => Math.abs(level) > 1)
+  const levels = [...points, ...others.flatMap(cornerPoints)].map(across).filter((level) => Math.abs(level) > 1)
   const startLevel = across(start)
   return ({ at, free }) => {
     const distance = snapDistance(across(at) - startLevel, levels, {

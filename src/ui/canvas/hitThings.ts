@@ -29,9 +29,9 @@ export function handlesOf(room: Room, thing: Thing | null, scale: number): reado
     ]
   }
   if (shape.kind === 'place') return []
-  if (thing.kind !== 'furniture') return shape.ring.map((at, index) => ({ handle: { kind: 'ring', index }, at }))
-  const piece = room.furniture.find((candidate) => candidate.id === thing.id)
-  return piece ? [{ handle: { kind: 'turn' }, at: turnHandle(piece, TURN_AWAY / scale) }] : []
+  const corners = shape.ring.map((at, index): HandlePlace => ({ handle: { kind: 'ring', index }, at }))
+  const piece = thing.kind === 'furniture' && room.furniture.find((candidate) => candidate.id === thing.id)
+  return piece ? [...corners, { handle: { kind: 'turn' }, at: turnHandle(piece, TURN_AWAY / scale) }] : corners
 }
 
 export function handleAt(handles: readonly HandlePlace[], at: Point, reach: Millimetres): Handle | null {

@@ -15,9 +15,12 @@ export interface Press {
 }
 
 /** How far a hand may tremble before a press becomes a drag, px. */
-export const TREMBLE = 4
+export const TREMBLE = { mouse: 4, touch: 8 }
 
-export function pressOf(event: PointerEvent, host: HTMLElement, frame: Frame): Press {
+/** A finger held still so long asks for the verbs of what lies under it, ms. */
+export const LONG_PRESS = 500
+
+export function pressOf(event: MouseEvent, host: HTMLElement, frame: Frame): Press {
   const box = host.getBoundingClientRect()
   const place: Place = [event.clientX - box.left, event.clientY - box.top]
   return {
@@ -25,12 +28,13 @@ export function pressOf(event: PointerEvent, host: HTMLElement, frame: Frame): P
     at: toPlan(frame, place),
     adds: event.shiftKey || event.ctrlKey || event.metaKey,
     free: event.altKey,
-    isTouch: event.pointerType === 'touch',
+    isTouch: 'pointerType' in event && event.pointerType === 'touch',
   }
 }
 
-export function movedFar(a: Place, b: Place): boolean {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]) > TREMBLE
+export function movedFar(start: Press, now: Press): boolean {
+  const away = Math.hypot(start.place[0] - now.place[0], start.place[1] - now.place[1])
+  return away > (now.isTouch ? TREMBLE.touch : TREMBLE.mouse)
 }
 
 /** What a tool does with the pointer; a hand on the paper itself (pan, pinch, wheel) is not its business. */
@@ -44,4 +48,6 @@ export interface Gestures {
   /** The hand takes its drag back. */
   cancel(): void
   click(press: Press): void
+  /** A press held still, the other button, or the menu key: what can be done there. Absent: nothing. */
+  menu?(press: Press): void
 }

@@ -12,8 +12,8 @@ export interface PlanFrame {
   readonly frame: Frame
   readonly size: Size
   pan(dx: number, dy: number): void
-  /** Closer (> 1) or further away about a place on the screen. */
-  zoom(factor: number, about: Place): void
+  /** Closer (> 1) or further away about a place on the screen, which comes to lie at `to` where that is given. */
+  zoom(factor: number, about: Place, to?: Place): void
   /** Shows everything again, now and after every change. */
   fit(): void
   /** Shows these places, moving the view only if one is out of sight. */
@@ -42,23 +42,33 @@ export function usePlanFrame(
 ): PlanFrame {
   const size = useSize(host)
   const steady = useSteadySize(size)
-  const [moved, setMoved] = useState<{ readonly frame: Frame; readonly fitRequests: number } | null>(null)
+  const [moved, setMoved] = useState<Moved | null>(null)
   return useMemo(() => {
-    const manual = moved !== null && moved.fitRequests === fitRequests ? moved.frame : null
-    const frame = manual ?? fitted(boundsOf(points), steady)
-    const put = (next: Frame) => setMoved({ frame: next, fitRequests })
+    const rest = fitted(boundsOf(points), steady)
+    const frameOf = (state: Moved | null): Frame =>
+      state !== null && state.fitRequests === fitRequests ? state.frame : rest
+    const frame = frameOf(moved)
+    // Several moves may come before the page is drawn again: each goes on from the one before.
+    const change = (next: (before: Frame) => Frame) =>
+      setMoved((before) => ({ frame: next(frameOf(before)), fitRequests }))
     return {
       frame,
       size,
-      pan: (dx, dy) => put({ ...frame, x: frame.x + dx, y: frame.y + dy }),
-      zoom: (factor, about) => put(zoomed(frame, factor, about)),
+      pan: (dx, dy) => change((before) => ({ ...before, x: before.x + dx, y: before.y + dy })),
+      zoom: (factor, about, to = about) => change((before) => zoomed(before, factor, about, to)),
       fit: () => setMoved(null),
       reveal: (wanted) => {
         const isSeen = wanted.map((point) => toTarget(frame, point)).every((place) => isWithin(place, size))
-        if (!isSeen) put(fitted(boundsOf(wanted), size))
+        if (!isSeen) change(() => fitted(boundsOf(wanted), size))
       },
     }
   }, [moved, fitRequests, points, size, steady])
+}
+
+/** Where a hand has moved the paper to, until everything is asked for again. */
+interface Moved {
+  readonly frame: Frame
+  readonly fitRequests: number
 }
 
 function useSize(host: RefObject<HTMLElement | null>): Size {
@@ -100,10 +110,10 @@ function fitted(bounds: Bounds, size: Size): Frame {
   return centreFrame(bounds, clampScale(Math.min(box.width / across, box.height / up)), box)
 }
 
-function zoomed(frame: Frame, factor: number, [x, y]: Place): Frame {
+function zoomed(frame: Frame, factor: number, about: Place, to: Place): Frame {
   const scale = clampScale(frame.scale * factor)
   const ratio = scale / frame.scale
-  return { scale, x: x - (x - frame.x) * ratio, y: y - (y - frame.y) * ratio }
+  return { scale, x: to[0] - (about[0] - frame.x) * ratio, y: to[1] - (about[1] - frame.y) * ratio }
 }
 
 function clampScale(scale: number): number {

@@ -1,21 +1,37 @@
 import { type KeyboardEvent as ReactKeyboardEvent, useEffect } from 'react'
 import type { Room } from '#analysis/room.ts'
 import { deleteCorner, moveCorner } from '#state/commands/outline.ts'
+import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
+import { neighbour, stepOf, thingHandlers, walkAll } from '#ui/canvas/thingKeys.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { type Session, useSession, useView } from '#ui/session.ts'
 import { useShell } from '#ui/shell.ts'
 import { runShortcut, type ShortcutHandlers } from '#ui/shortcuts.ts'
 
+export interface PlanKeyInput {
+  readonly room: Room
+  readonly view: PlanFrame
+  readonly outline: OutlineDrawing
+  /** Enter while a new thing is in the hand. */
+  putInMiddle(): void
+  openMenu(): void
+}
+
 /** Keys that work while the plan has the focus, and those of an outline being drawn. */
-export function usePlanKeys(room: Room, view: PlanFrame, outline: OutlineDrawing) {
+export function usePlanKeys({ room, view, outline, putInMiddle, openMenu }: PlanKeyInput) {
   const session = useSession()
-  const isDrawing = useView((state) => state.tool === 'draw')
-  useDrawKeys(isDrawing, outline)
+  const tool = useView((state) => state.tool)
+  useDrawKeys(tool === 'draw', outline)
   return (event: ReactKeyboardEvent) => {
-    if (isDrawing) return
-    const walk = walkHandlers(session, room)
-    runShortcut(event.nativeEvent, ['on the plan'], { ...walk, ...viewHandlers(view) })
+    if (tool === 'draw') return
+    const own = { ...viewHandlers(view), menu: openMenu }
+    if (tool === 'add' || tool === 'cut') {
+      const put = (key: KeyboardEvent) => (key.repeat ? undefined : putInMiddle())
+      runShortcut(event.nativeEvent, ['while adding'], { put }) || runShortcut(event.nativeEvent, ['on the plan'], own)
+      return
+    }
+    runShortcut(event.nativeEvent, ['on the plan'], { ...walkHandlers(session, room), ...own })
   }
 }
 
@@ -29,14 +45,15 @@ function viewHandlers(view: PlanFrame): ShortcutHandlers {
 }
 
 function walkHandlers(session: Session, room: Room): ShortcutHandlers {
-  const cornerId = session.view.getState().cornerId
+  const { cornerId, thing } = session.view.getState()
+  if (thing !== null) return thingHandlers(session, room, thing)
   const arrow = (x: number, y: number) => (event: KeyboardEvent) => {
     if (cornerId !== null) nudgeCorner(session, room, cornerId, [x, y], stepOf(event))
     else if (event.shiftKey) extendWalls(session, room, x - y)
     else walkWalls(session, room, x - y)
   }
   const walk = (by: number) => () =>
-    cornerId === null ? walkWalls(session, room, by) : walkCorners(session, room, cornerId, by)
+    cornerId === null ? walkAll(session, room, by) : walkCorners(session, room, cornerId, by)
   return {
     next: walk(1),
     previous: walk(-1),
@@ -45,14 +62,8 @@ function walkHandlers(session: Session, room: Room): ShortcutHandlers {
     'move-up': arrow(0, 1),
     'move-down': arrow(0, -1),
     'corner-or-wall': () => swapCornerAndWall(session, room),
-    ...(cornerId === null ? {} : { 'delete-corner': () => session.document.run(deleteCorner(room.id, cornerId)) }),
+    ...(cornerId === null ? {} : { delete: () => session.document.run(deleteCorner(room.id, cornerId)) }),
   }
-}
-
-/** 10 mm, with Shift 100, with Alt 1. */
-function stepOf(event: KeyboardEvent): number {
-  if (event.shiftKey) return 100
-  return event.altKey ? 1 : 10
 }
 
 function nudgeCorner(
@@ -69,34 +80,25 @@ function nudgeCorner(
 function walkWalls({ view }: Session, room: Room, by: number): void {
   const { surfaceIds } = view.getState()
   const ids = [...room.walls, room.ceiling, room.floor].map((surface) => surface.id)
-  const id = neighbour(ids, surfaceIds.at(-1), by)
-  if (id !== undefined) view.setState({ surfaceIds: [id], cornerId: null })
+  const id = neighbour(ids, ids.indexOf(surfaceIds.at(-1) ?? ''), by)
+  if (id !== undefined) view.setState({ ...NOTHING_SELECTED, surfaceIds: [id] })
 }
 
 /** Takes the neighbouring wall into the selection; going back over one just taken lets go of it. */
 function extendWalls({ view }: Session, room: Room, by: number): void {
   const { surfaceIds } = view.getState()
   const ids = room.walls.map((wall) => wall.id)
-  const id = neighbour(ids, surfaceIds.at(-1), by)
+  const id = neighbour(ids, ids.indexOf(surfaceIds.at(-1) ?? ''), by)
   if (id === undefined) return
   const goesBack = surfaceIds.at(-2) === id
   const extended = goesBack ? surfaceIds.slice(0, -1) : [...surfaceIds.filter((other) => other !== id), id]
-  view.setState({ surfaceIds: extended, cornerId: null })
+  view.setState({ ...NOTHING_SELECTED, surfaceIds: extended })
 }
 
 function walkCorners({ view }: Session, room: Room, cornerId: string, by: number): void {
-  const id = neighbour(
-    room.corners.map((corner) => corner.id),
-    cornerId,
-    by,
-  )
+  const ids = room.corners.map((corner) => corner.id)
+  const id = neighbour(ids, ids.indexOf(cornerId), by)
   if (id !== undefined) view.setState({ cornerId: id })
-}
-
-function neighbour(ids: readonly string[], now: string | undefined, by: number): string | undefined {
-  const at = now === undefined ? -1 : ids.indexOf(now)
-  if (at < 0) return by > 0 ? ids[0] : ids.at(-1)
-  return ids[(at + by + ids.length) % ids.length]
 }
 
 function swapCornerAndWall({ view }: Session, room: Room): void {

@@ -1,6 +1,6 @@
 import { type RefObject, useEffect, useRef } from 'react'
 import type { Place } from '#drawing/model.ts'
-import { type Gestures, movedFar, type Press, pressOf } from '#ui/canvas/pointer.ts'
+import { type Gestures, LONG_PRESS, movedFar, type Press, pressOf } from '#ui/canvas/pointer.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { unreachable } from '#units/result.ts'
 
@@ -10,7 +10,15 @@ type Hand =
   | { readonly kind: 'pressed'; readonly start: Press; readonly isOwn: boolean }
   | { readonly kind: 'dragging' }
   | { readonly kind: 'panning'; readonly last: Place }
-  | { readonly kind: 'pinching'; readonly apart: number }
+  | { readonly kind: 'pinching'; readonly last: Fingers }
+  /** A menu was opened, or a pinch has one finger left: nothing more until all fingers are up. */
+  | { readonly kind: 'spent' }
+
+/** Two fingers on the paper. */
+interface Fingers {
+  readonly apart: number
+  readonly middle: Place
+}
 
 /** Zoom by one notch of a wheel. */
 const WHEEL_RATE = 0.0015
@@ -44,7 +52,11 @@ function listen(element: HTMLElement, latest: RefObject<Listening>): () => void 
   element.addEventListener('pointerup', hand.up, { signal })
   element.addEventListener('pointercancel', hand.cancel, { signal })
   element.addEventListener('pointerleave', hand.leave, { signal })
-  element.addEventListener('wheel', hand.wheel, { signal, passive: false })
+  element.addEventListener('contextmenu', hand.menu, { signal })
+  element.addEventListener('wheel', (event) => turnWheel(event, element, latest.current.view), {
+    signal,
+    passive: false,
+  })
   window.addEventListener('keydown', hand.key, { signal, capture: true })
   return () => {
     hand.cancel()
@@ -54,20 +66,31 @@ function listen(element: HTMLElement, latest: RefObject<Listening>): () => void 
 
 function createHand(element: HTMLElement, latest: RefObject<Listening>) {
   let hand: Hand = { kind: 'idle' }
+  let held = 0
   const touches = new Map<number, Place>()
   const nextFrame = oncePerFrame()
-  const press = (event: PointerEvent) => pressOf(event, element, latest.current.view.frame)
-
+  const press = (event: MouseEvent) => pressOf(event, element, latest.current.view.frame)
+  const takeBack = () => {
+    if (hand.kind === 'dragging' || (hand.kind === 'pressed' && hand.isOwn)) latest.current.gestures.cancel()
+  }
+  const openMenu = (at: Press) => {
+    if (!latest.current.gestures.menu) return
+    takeBack()
+    hand = touches.size > 0 ? { kind: 'spent' } : { kind: 'idle' }
+    latest.current.gestures.menu(at)
+  }
   const cancel = () => {
+    clearTimeout(held)
     nextFrame.drop()
-    if (hand.kind === 'dragging') latest.current.gestures.cancel()
+    takeBack()
     hand = { kind: 'idle' }
     touches.clear()
   }
   const move = (event: PointerEvent) => {
     const now = press(event)
     if (touches.has(event.pointerId)) touches.set(event.pointerId, now.place)
-    if (hand.kind === 'pressed' && movedFar(hand.start.place, now.place)) {
+    if (hand.kind === 'pressed' && movedFar(hand.start, now)) {
+      clearTimeout(held)
       hand = hand.isOwn ? { kind: 'dragging' } : { kind: 'panning', last: hand.start.place }
     }
     hand = moveHand(hand, now, latest.current, touches, nextFrame)
@@ -78,36 +101,35 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
     down: (event: PointerEvent) => {
       if (event.button > 1) return
       element.setPointerCapture(event.pointerId)
+      clearTimeout(held)
       const start = press(event)
       touches.set(event.pointerId, start.place)
-      if (touches.size === 2) {
-        if (hand.kind === 'dragging') latest.current.gestures.cancel()
-        hand = { kind: 'pinching', apart: spread(touches) }
+      if (touches.size > 1) {
+        takeBack()
+        hand = touches.size === 2 ? { kind: 'pinching', last: fingers(touches) } : { kind: 'spent' }
         return
       }
       const isOwn = event.button === 0 && latest.current.gestures.down(start)
       hand = event.button === 1 ? { kind: 'panning', last: start.place } : { kind: 'pressed', start, isOwn }
+      if (start.isTouch) held = window.setTimeout(() => hand.kind === 'pressed' && openMenu(start), LONG_PRESS)
     },
     up: (event: PointerEvent) => {
-      const { gestures } = latest.current
+      if (event.button > 1) return
+      clearTimeout(held)
       const now = press(event)
       nextFrame.drop()
       touches.delete(event.pointerId)
       const was = hand
-      hand = { kind: 'idle' }
-      if (was.kind === 'dragging') gestures.drop(now)
-      else if (was.kind === 'pressed') gestures.click(now)
-      if (!now.isTouch) gestures.hover(now)
+      hand = touches.size > 0 ? { kind: 'spent' } : { kind: 'idle' }
+      endHand(was, now, latest.current.gestures)
     },
     leave: () => {
       if (hand.kind === 'idle') nextFrame.run(() => latest.current.gestures.hover(null))
     },
-    wheel: (event: WheelEvent) => {
+    menu: (event: MouseEvent) => {
       event.preventDefault()
-      const box = element.getBoundingClientRect()
-      const rate = event.deltaMode === 1 ? WHEEL_RATE * 30 : WHEEL_RATE
-      const place: Place = [event.clientX - box.left, event.clientY - box.top]
-      latest.current.view.zoom(Math.exp(-event.deltaY * rate), place)
+      // A finger's long press has its own clock, and the menu key its own place in the table of keys.
+      if (event.button === 2 && hand.kind !== 'spent' && touches.size === 0) openMenu(press(event))
     },
     key: (event: KeyboardEvent) => {
       if (event.key !== 'Escape' || hand.kind !== 'dragging') return
@@ -116,6 +138,20 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
       cancel()
     },
   }
+}
+
+function turnWheel(event: WheelEvent, element: HTMLElement, view: PlanFrame): void {
+  event.preventDefault()
+  const box = element.getBoundingClientRect()
+  const rate = event.deltaMode === 1 ? WHEEL_RATE * 30 : WHEEL_RATE
+  view.zoom(Math.exp(-event.deltaY * rate), [event.clientX - box.left, event.clientY - box.top])
+}
+
+/** What a hand that lets go leaves behind. */
+function endHand(was: Hand, now: Press, gestures: Gestures): void {
+  if (was.kind === 'dragging') gestures.drop(now)
+  else if (was.kind === 'pressed') gestures.click(now)
+  if (!now.isTouch) gestures.hover(now)
 }
 
 /** Passes a move on to what the hand is doing. */
@@ -128,7 +164,7 @@ function moveHand(
 ): Hand {
   switch (hand.kind) {
     case 'pinching':
-      return pinch(view, touches, hand.apart)
+      return pinch(view, touches, hand.last)
     case 'panning':
       view.pan(now.place[0] - hand.last[0], now.place[1] - hand.last[1])
       return { kind: 'panning', last: now.place }
@@ -139,23 +175,24 @@ function moveHand(
       if (!now.isTouch) nextFrame.run(() => gestures.hover(now))
       return hand
     case 'pressed':
+    case 'spent':
       return hand
     default:
       return unreachable(hand)
   }
 }
 
-function pinch(view: PlanFrame, touches: ReadonlyMap<number, Place>, apart: number): Hand {
-  const [a, b] = [...touches.values()]
-  if (!a || !b) return { kind: 'idle' }
-  const now = spread(touches)
-  view.zoom(now / Math.max(apart, 1), [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2])
-  return { kind: 'pinching', apart: now }
+/** Two fingers take the paper with them: closer or further about their middle, and along with it. */
+function pinch(view: PlanFrame, touches: ReadonlyMap<number, Place>, last: Fingers): Hand {
+  const now = fingers(touches)
+  view.zoom(now.apart / Math.max(last.apart, 1), last.middle, now.middle)
+  return { kind: 'pinching', last: now }
 }
 
-function spread(touches: ReadonlyMap<number, Place>): number {
+function fingers(touches: ReadonlyMap<number, Place>): Fingers {
   const [a, b] = [...touches.values()]
-  return a && b ? Math.hypot(a[0] - b[0], a[1] - b[1]) : 0
+  if (!a || !b) return { apart: 1, middle: a ?? [0, 0] }
+  return { apart: Math.hypot(a[0] - b[0], a[1] - b[1]), middle: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2] }
 }
 
 /** Runs only the latest of what was asked for before the next frame. */

@@ -1,60 +1,56 @@
 import { useRef, useState } from 'react'
-import type { SchemeResult } from '#analysis/results.ts'
-import type { Room } from '#analysis/room.ts'
-import type { Frame } from '#drawing/frame.ts'
-import type { Mark } from '#drawing/model.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Command } from '#state/command.ts'
+import type { Thing, ViewState } from '#state/view.ts'
 import { cornerDrag, type Drag, type DragSetting, wallDrag } from '#ui/canvas/drags.ts'
-import { type Target, targetAt } from '#ui/canvas/nearest.ts'
+import type { Measure } from '#ui/canvas/measures.ts'
+import { isSameTarget, type Target } from '#ui/canvas/nearest.ts'
+import { planTarget, type Touchable } from '#ui/canvas/planTarget.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
-import { useDocument, useSession, useView } from '#ui/session.ts'
+import { NOTHING_SELECTED, selectionAfter } from '#ui/canvas/selecting.ts'
+import { handleDrag, thingDrag } from '#ui/canvas/thingDrags.ts'
+import { isSameThing } from '#ui/canvas/thingShapes.ts'
+import { isTakenUp } from '#ui/canvas/thingWords.ts'
+import { useDocument, useSession } from '#ui/session.ts'
 import { refusedDragHint } from '#ui/words.ts'
 
 /** What the Select tool shows beside the plan. */
 export interface SelectState {
   readonly hovered: Target | null
+  /** Where in the room the pointer rests on nothing in particular. */
+  readonly inside: Point | null
   /** A sentence while something is in the hand, else null. */
   readonly dragged: string | null
   /** What is in the hand was moved past what is possible. */
   readonly isRefused: boolean
   readonly guides: readonly (readonly [Point, Point])[]
+  readonly measures: readonly Measure[]
 }
 
-interface Input {
-  readonly frame: Frame
-  readonly result: SchemeResult | null
-  readonly marks: readonly Mark[]
-  /** Corners that show a handle. */
-  readonly handles: ReadonlySet<string>
+export interface SelectGestures {
+  readonly state: SelectState
+  readonly gestures: Gestures
 }
 
-/** How near is near enough, px. */
-const REACH = { mouse: { corner: 11, wall: 9 }, touch: { corner: 24, wall: 20 } }
-
-/** Picks walls and corners and moves what is selected; every release is one command. */
-export function useSelectGestures(
-  room: Room,
-  input: Input,
-): { readonly state: SelectState; readonly gestures: Gestures } {
+/** Picks and moves what stands on the plan; every release is one command. */
+export function useSelectGestures(input: Touchable, menu: (target: Target, press: Press) => void): SelectGestures {
   const session = useSession()
   const units = useDocument((document) => document.project.units)
-  const surfaceIds = useView((view) => view.surfaceIds)
   const [state, setState] = useState<SelectState>(REST)
   const drag = useRef<Drag | null>(null)
   /** The last place on this drag's way that works; null: none so far. */
   const good = useRef<Command | null>(null)
+  /** The thing in the hand until it moves. */
+  const grabbed = useRef<Thing | null>(null)
 
-  const targetOf = (press: Press) => tagAt(input.marks, press) ?? targetUnder(room, input, press)
-  const show = (hovered: Target | null) =>
-    setState((before) => (isSame(before.hovered, hovered) && before.dragged === null ? before : { ...REST, hovered }))
   const follow = (press: Press) => {
     const step = drag.current?.(press)
     if (!step) return
     const outcome = session.document.show(step.command)
     if (outcome.ok) good.current = step.command
+    const shown = outcome.ok ? { guides: step.guides, measures: step.measures ?? [] } : {}
     const dragged = outcome.ok ? step.sentence : refusedDragHint(outcome.error.message, good.current !== null)
-    setState({ hovered: null, dragged, isRefused: !outcome.ok, guides: outcome.ok ? step.guides : [] })
+    setState({ ...REST, ...shown, dragged, isRefused: !outcome.ok })
   }
   const letGo = () => {
     drag.current = null
@@ -62,15 +58,23 @@ export function useSelectGestures(
     setState(REST)
   }
   const gestures: Gestures = {
-    hover: (press) => show(press ? targetOf(press) : null),
+    hover: (press) => setState((before) => hoverState(before, press && planTarget(input, press), press)),
     down: (press) => {
-      const target = targetOf(press)
-      const setting: DragSetting = { room, units, scale: input.frame.scale, start: press.at }
-      drag.current = dragOf(target, setting, surfaceIds)
+      const target = planTarget(input, press)
+      const { room, frame, result, project } = input
+      const others = project.rooms.filter((other) => other.id !== room.id)
+      const setting = { room, units, scale: frame.scale, start: press.at, clear: result?.clear ?? [], others }
+      drag.current = dragOf(target, setting, session.view.getState(), press.isTouch)
+      grabbed.current = drag.current && target.kind === 'thing' ? target.thing : null
       good.current = null
       return drag.current !== null
     },
-    drag: follow,
+    drag: (press) => {
+      // A hand that moves what it did not select before selects it, so that the bench speaks of it.
+      if (grabbed.current) session.view.setState({ ...NOTHING_SELECTED, thing: grabbed.current })
+      grabbed.current = null
+      follow(press)
+    },
     drop: (press) => {
       follow(press)
       if (good.current) session.document.run(good.current)
@@ -80,51 +84,40 @@ export function useSelectGestures(
       session.document.cancelPreview()
       letGo()
     },
-    click: (press) => session.view.setState((view) => selectionAfter(view, targetOf(press), press.adds)),
+    click: (press) => session.view.setState((view) => selectionAfter(view, planTarget(input, press), press.adds)),
+    menu: (press) => menu(planTarget(input, press), press),
   }
   return { state, gestures }
 }
 
-const REST: SelectState = { hovered: null, dragged: null, isRefused: false, guides: [] }
-
-function targetUnder(room: Room, input: Input, press: Press): Target {
-  const reach = press.isTouch ? REACH.touch : REACH.mouse
-  const { scale } = input.frame
-  const depths = input.result?.surfaces.map((surface) => surface.netDepthMm) ?? []
-  return targetAt(room, press.at, { corner: reach.corner / scale, wall: reach.wall / scale }, input.handles, depths)
+const REST: SelectState = {
+  hovered: null,
+  inside: null,
+  dragged: null,
+  isRefused: false,
+  guides: [],
+  measures: [],
 }
 
-/** A wall's tag stands for the wall. */
-function tagAt(marks: readonly Mark[], { place, isTouch }: Press): Target | null {
-  for (const mark of marks) {
-    if (mark.kind !== 'circle' || mark.role !== 'tag' || mark.surfaceId === undefined) continue
-    const away = Math.hypot(place[0] - mark.x, place[1] - mark.y)
-    if (away <= mark.radius + (isTouch ? 8 : 0)) return { kind: 'wall', id: mark.surfaceId }
+function hoverState(before: SelectState, hovered: Target | null, press: Press | null): SelectState {
+  const inside = hovered?.kind === 'inside' && press ? press.at : null
+  const isSame = isSameTarget(before.hovered, hovered) && before.dragged === null && inside === null
+  return isSame && before.inside === null ? before : { ...REST, hovered, inside }
+}
+
+function dragOf(target: Target, setting: DragSetting, view: ViewState, isTouch: boolean): Drag | null {
+  switch (target.kind) {
+    case 'corner':
+      return cornerDrag(setting, target.id)
+    case 'handle':
+      return handleDrag(setting, target.thing, target.handle)
+    case 'wall':
+      return view.surfaceIds.includes(target.id) ? wallDrag(setting, target.id) : null
+    case 'thing':
+      return isSameThing(target.thing, view.thing) || (!isTouch && isTakenUp(target.thing))
+        ? thingDrag(setting, target.thing)
+        : null
+    default:
+      return null
   }
-  return null
-}
-
-function dragOf(target: Target, setting: DragSetting, surfaceIds: readonly string[]): Drag | null {
-  if (target.kind === 'corner') return cornerDrag(setting, target.id)
-  if (target.kind === 'wall' && surfaceIds.includes(target.id)) return wallDrag(setting, target.id)
-  return null
-}
-
-interface Selection {
-  readonly surfaceIds: readonly string[]
-  readonly cornerId: string | null
-}
-
-function selectionAfter(view: Selection, target: Target, adds: boolean): Selection {
-  if (target.kind === 'corner') return { surfaceIds: view.surfaceIds, cornerId: target.id }
-  if (target.kind !== 'wall') return adds ? view : { surfaceIds: [], cornerId: null }
-  if (!adds) return { surfaceIds: [target.id], cornerId: null }
-  const without = view.surfaceIds.filter((id) => id !== target.id)
-  const isAdded = without.length === view.surfaceIds.length
-  return { surfaceIds: isAdded ? [...without, target.id] : without, cornerId: null }
-}
-
-function isSame(a: Target | null, b: Target | null): boolean {
-  if (a === null || b === null) return a === b
-  return a.kind === b.kind && ('id' in a ? a.id : '') === ('id' in b ? b.id : '')
 }
