@@ -6,7 +6,7 @@ import { useRecordedScheme, useRun } from '#ui/panels/bench/useBench.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { useRoom, useSession, useShownProject, useView } from '#ui/session.ts'
 import { cornerLabel } from '#ui/words.ts'
-import { formatThickness } from '#units/format.ts'
+import { formatLength } from '#units/format.ts'
 
 /** Where two linings meet: which one runs through, the gap that is sealed, and what would touch. */
 export function CornersView() {
@@ -59,7 +59,7 @@ function CornerRow({ corner }: { readonly corner: CornerAsBuilt }) {
         <RunsThrough corner={corner} label={label} />
       </td>
       <td className="number" data-label="Gap, sealed">
-        {corner.gapMm === null ? 'none' : formatThickness(corner.gapMm, units)}
+        {corner.gapMm === null ? 'none' : formatLength(corner.gapMm, units)}
       </td>
       <td className="sentence" data-label="As built">
         {corner.touchesUntreated && <span className="warn-sign" aria-hidden="true" />}

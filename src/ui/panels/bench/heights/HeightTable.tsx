@@ -22,8 +22,8 @@ export function HeightTable({ part, heights }: Props) {
     <>
       <table className="figures cards">
         <caption>
-          {part ? `Heights of ${part.name}` : 'Heights of the ceiling'}, floor to what the tape touched; the level of
-          the floor is over the datum, negative where it falls away
+          {part ? `Heights of ${part.name}` : 'Heights of the ceiling'}; floor level over the datum, negative where it
+          falls away
         </caption>
         <Heads heads={HEADS} />
         <tbody>

@@ -3,7 +3,7 @@ import { OPENING_KINDS } from '#analysis/room.ts'
 import { addOpening, changeOpening } from '#state/commands/openings.ts'
 import { usualOpening } from '#state/usualThings.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
-import { checkLine, leafWords, openingKindWords } from '#ui/panels/bench/openings/openingWords.ts'
+import { checkParts, openingKindWords, openingWords } from '#ui/panels/bench/openings/openingWords.ts'
 import { openingEntries } from '#ui/panels/bench/tables/entries.ts'
 import { EntryCells, Heads, NothingYet, TableVerbs, ThingRow } from '#ui/panels/bench/tables/rows.tsx'
 import { useThingVerbs } from '#ui/panels/bench/tables/useThings.ts'
@@ -12,17 +12,7 @@ import { wallEnds, wallLength } from '#ui/panels/bench/wallLength.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { useRoom, useShownProject } from '#ui/session.ts'
 
-const HEADS = [
-  'Opening',
-  'Wall',
-  'From first end',
-  'From other end',
-  'Width',
-  'Height',
-  'Sill',
-  'Leaf',
-  'After linings and floor',
-]
+const HEADS = ['Opening', 'Wall', 'From first end', 'From other end', 'Width', 'Height', 'Sill']
 
 /** Every door, window and vent: where it is, what the linings leave of it, and what is wrong with it. */
 export function OpeningsView() {
@@ -57,18 +47,22 @@ function OpeningRow({ opening }: { readonly opening: Opening }) {
       thing={{ kind: 'opening', id: opening.id }}
       name={opening.name}
       columns={HEADS.length + 1}
+      under={
+        <p className="row-tells">
+          {[
+            openingWords(opening, wallEnds(room, opening.wall)),
+            ...(check ? checkParts(opening, check, units) : []),
+          ].map((part) => (
+            <span key={part}>{part}</span>
+          ))}
+        </p>
+      }
       says={check?.problems.map(({ text }) => text) ?? []}
     >
       <td data-label="Wall">
         <WallField opening={opening} quiet />
       </td>
       <EntryCells id={opening.id} of={opening.name} entries={openingEntries(room, opening)} />
-      <td className="words" data-label="Leaf">
-        {opening.kind === 'door' ? leafWords(opening, wallEnds(room, opening.wall)) : openingKindWords(opening.kind)}
-      </td>
-      <td className="words" data-label="After linings and floor">
-        {check && checkLine(opening, check, units)}
-      </td>
     </ThingRow>
   )
 }

@@ -14,14 +14,19 @@ export function openingKindWords(kind: OpeningKind): string {
   return KIND_WORDS[kind]
 }
 
+/** What an opening is; of a door how its leaves hang: door hinged towards corner 2, into the room. */
+export function openingWords(opening: Opening, ends: readonly [number, number]): string {
+  if (opening.kind === 'door') return `door ${leafWords(opening, ends)}`
+  return opening.shape === 'round' ? `round ${openingKindWords(opening.kind)}` : openingKindWords(opening.kind)
+}
+
 /** How the leaves of a door hang: one leaf, hinged at corner 2's side, swings into the room; hangs in the existing wall. */
-export function leafWords(opening: Opening, ends: readonly [number, number]): string {
-  if (opening.kind !== 'door') return ''
+function leafWords(opening: Opening, ends: readonly [number, number]): string {
   const side = (hinge: 'from' | 'to') => `towards corner ${hinge === 'from' ? ends[0] : ends[1]}`
   const way = (swing: 'in' | 'out') => (swing === 'in' ? 'into the room' : 'out of the room')
   const leaves =
     opening.leaves === 'two'
-      ? `two leaves, ${way(opening.swing)}`
+      ? `of two leaves, ${way(opening.swing)}`
       : `hinged ${side(opening.hinge)}, ${way(opening.swing)}`
   const hung = opening.hungIn === 'lining' ? ', hung in the new lining' : ''
   const lobby = opening.lobby ? `; lobby door hinged ${side(opening.lobby.hinge)}, ${way(opening.lobby.swing)}` : ''
@@ -51,8 +56,8 @@ export function checkRows(
   ]
 }
 
-/** The same in one line, for a row. */
-export function checkLine(opening: Opening, check: OpeningCheck, unit: LengthUnit): string {
+/** The same in few words, for one line under a row. */
+export function checkParts(opening: Opening, check: OpeningCheck, unit: LengthUnit): readonly string[] {
   const length = (mm: number) => formatThickness(mm, unit)
   const opens = check.door?.leaves.map(({ opensDeg }) => opensWords(opensDeg)).join(' and ')
   return [
@@ -60,7 +65,7 @@ export function checkLine(opening: Opening, check: OpeningCheck, unit: LengthUni
     `clear ${length(check.clearWidthMm)} × ${length(check.clearHeightMm)}`,
     ...(opening.sillMm === 0 && check.thresholdStepMm > 0 ? [`step ${length(check.thresholdStepMm)}`] : []),
     ...(opens === undefined ? [] : [`opens ${opens}`]),
-  ].join(' · ')
+  ]
 }
 
 function opensWords(degrees: number): string {

@@ -76,23 +76,26 @@ interface ThingRowProps {
   readonly name: string
   /** How many columns the sentences below it span. */
   readonly columns: number
-  /** Full sentences under the row; empty: none. */
+  /** Under the row: what the numbers lead to, or more of them. */
+  readonly under?: ReactNode
+  /** Full sentences under the row that warn; empty: none. */
   readonly says: readonly string[]
   readonly canDelete?: boolean
   readonly children: ReactNode
 }
 
 /** One thing of the plan as a row: marked and in sight while it is the selected one. */
-export function ThingRow({ thing, name, columns, says, canDelete = true, children }: ThingRowProps) {
+export function ThingRow({ thing, name, columns, under, says, canDelete = true, children }: ThingRowProps) {
   const verbs = useThingVerbs()
   const isPicked = useView((view) => view.thing?.kind === thing.kind && view.thing.id === thing.id)
+  const hasMore = under !== undefined || says.length > 0
   const row = useRef<HTMLTableRowElement>(null)
   useEffect(() => {
     if (isPicked) row.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
   }, [isPicked])
   return (
     <>
-      <tr ref={row} aria-current={isPicked ? 'true' : undefined} className={says.length > 0 ? 'has-says' : undefined}>
+      <tr ref={row} aria-current={isPicked ? 'true' : undefined} className={hasMore ? 'has-says' : undefined}>
         <th scope="row">
           <button type="button" className="row-button" onClick={() => verbs.pick(thing)}>
             {name}
@@ -108,9 +111,10 @@ export function ThingRow({ thing, name, columns, says, canDelete = true, childre
           </button>
         </td>
       </tr>
-      {says.length > 0 && (
+      {hasMore && (
         <tr className="row-says" aria-current={isPicked ? 'true' : undefined}>
           <td colSpan={columns}>
+            {under}
             <Problems texts={says} />
           </td>
         </tr>

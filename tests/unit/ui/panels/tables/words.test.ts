@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { OpeningCheck } from '#analysis/results.ts'
 import type { Opening } from '#analysis/room.ts'
 import { slopeWords } from '#ui/panels/bench/heights/slopeWords.ts'
-import { checkLine, checkRows, leafWords } from '#ui/panels/bench/openings/openingWords.ts'
+import { checkParts, checkRows, openingWords } from '#ui/panels/bench/openings/openingWords.ts'
 
 const door: Opening = {
   id: 'opening-1',
@@ -39,13 +39,14 @@ const check: OpeningCheck = {
 
 describe('what is said of an opening', () => {
   it('names the side, the way and the wall of every leaf', () => {
-    expect(leafWords(door, [4, 5])).toBe(
-      'hinged towards corner 5, out of the room, hung in the new lining; lobby door hinged towards corner 4, into the room',
+    expect(openingWords(door, [4, 5])).toBe(
+      'door hinged towards corner 5, out of the room, hung in the new lining; lobby door hinged towards corner 4, into the room',
     )
-    expect(leafWords({ ...door, leaves: 'two', lobby: null, hungIn: 'existing' }, [4, 5])).toBe(
-      'two leaves, out of the room',
+    expect(openingWords({ ...door, leaves: 'two', lobby: null, hungIn: 'existing' }, [4, 5])).toBe(
+      'door of two leaves, out of the room',
     )
-    expect(leafWords({ ...door, kind: 'window' }, [4, 5])).toBe('')
+    expect(openingWords({ ...door, kind: 'window' }, [4, 5])).toBe('window')
+    expect(openingWords({ ...door, kind: 'vent', shape: 'round' }, [4, 5])).toBe('round vent or duct')
   })
 
   it('gives every figure of the check, and says where a leaf stops short', () => {
@@ -59,9 +60,12 @@ describe('what is said of an opening', () => {
       ['Leaf 2 hangs', 'in the lobby'],
       ['Leaf 2 opens', 'to 90°'],
     ])
-    expect(checkLine(door, check, 'mm')).toBe(
-      'reveal 146 mm · clear 781 mm × 2003 mm · step 13 mm · opens to 78° only and to 90°',
-    )
+    expect(checkParts(door, check, 'mm')).toEqual([
+      'reveal 146 mm',
+      'clear 781 mm × 2003 mm',
+      'step 13 mm',
+      'opens to 78° only and to 90°',
+    ])
   })
 
   it('speaks of no threshold under a sill', () => {
