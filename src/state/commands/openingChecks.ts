@@ -44,8 +44,7 @@ function along(room: Room, opening: Opening, units: LengthUnit): Refusal | null 
   return { code: 'past-the-wall', message }
 }
 
-/** A refusal where an opening would reach above the ceiling at its wall. */
-export function openingAboveCeiling(room: Room, opening: Opening, units: LengthUnit): Refusal | null {
+function openingAboveCeiling(room: Room, opening: Opening, units: LengthUnit): Refusal | null {
   const [from, to] = wallEnds(
     room,
     room.walls.findIndex((wall) => wall.id === opening.wall),
@@ -76,25 +75,24 @@ function overlap(one: Opening, other: Opening): boolean {
   )
 }
 
-/** Openings after walls have moved: one that would reach past its wall's end slides back; too wide a one is a refusal. */
-export function settleOpenings(room: Room): Result<Room, Refusal> {
-  const slid: Opening[] = []
-  const openings: Opening[] = []
+/** What the file allows an opening to reach past its wall's end, mm. */
+const ALLOWED_PAST_MM = 1
+
+/** A room after walls have moved: refused where an opening no longer fits into its wall, which stays where it was measured. */
+export function openingsFit(room: Room): Result<Room, Refusal> {
   for (const opening of room.openings) {
     const index = room.walls.findIndex((wall) => wall.id === opening.wall)
-    const most = wallLength(room.corners, index) - opening.widthMm
-    if (most < -ROUNDING_MM) {
+    const length = wallLength(room.corners, index)
+    if (opening.fromMm >= 0 && opening.fromMm + opening.widthMm <= length + ALLOWED_PAST_MM) continue
+    if (opening.widthMm > length + ALLOWED_PAST_MM) {
       const message = `Wall ${index + 1} would be shorter than its opening "${opening.name}" is wide; it was kept as it was.`
       return fail({ code: 'opening-too-wide', message })
     }
-    const settled = opening.fromMm <= most + ROUNDING_MM ? opening : { ...opening, fromMm: most }
-    if (settled !== opening) slid.push(settled)
-    openings.push(settled)
+    const cut = opening.fromMm < 0 ? 'begin after its opening' : 'end before its opening'
+    const message = `Wall ${index + 1} would ${cut} "${opening.name}" does; move the opening first.`
+    return fail({ code: 'past-the-wall', message })
   }
-  if (slid.length === 0) return ok(room)
-  const settled = { ...room, openings }
-  const refused = slid.map((opening) => beside(settled, opening)).find((refusal) => refusal !== null)
-  return refused ? fail(refused) : ok(settled)
+  return ok(room)
 }
 
 export function wallLength(corners: readonly Corner[], index: number): Millimetres {

@@ -9,7 +9,7 @@ import { editRoom, idGiver } from '#state/commands/edit.ts'
 import { footprint } from '#state/commands/furniture.ts'
 import { withoutCorner } from '#state/commands/mergeWalls.ts'
 import { drawnRing, NEW_SURFACE, outlineFrom } from '#state/commands/newOutline.ts'
-import { settleOpenings, wallLength } from '#state/commands/openingChecks.ts'
+import { openingsFit, wallLength } from '#state/commands/openingChecks.ts'
 import { partitionAt, partitionEndingAt, staysInLine, tiedCorner, tiedWall } from '#state/commands/partitionSides.ts'
 import { meetsRoom, ringOf } from '#state/commands/rings.ts'
 import { underCeiling } from '#state/commands/underCeiling.ts'
@@ -154,7 +154,7 @@ export function checked(room: Room): Result<Room, Refusal> {
     return fail({ code: 'no-length', message })
   }
   const far = room.corners.findIndex(({ xMm, yMm }) => Math.max(Math.abs(xMm), Math.abs(yMm)) > LARGEST_MM)
-  if (far < 0) return settleOpenings(room)
+  if (far < 0) return openingsFit(room)
   const message = `Corner ${far + 1} would lie more than ${LARGEST_MM / 1000} m from the plan's origin; it was kept where it was.`
   return fail({ code: 'too-far', message })
 }

@@ -9,7 +9,7 @@ export type Vector = readonly [x: number, y: number]
 /** What a slide needs to know beside the room. */
 export interface Slide {
   readonly shift: Vector
-  /** Neighbour that gets longer or shorter along its own line even where it runs in line with the wall. */
+  /** The neighbour that is given another length: where it runs in line with the wall, only their corner moves. */
   readonly pulls: 'before' | 'after' | null
   readonly give: (prefix: string) => string
   /** Whether nothing is lost when one wall takes another's place. */
@@ -30,10 +30,11 @@ export function slideWall(room: Room, at: number, slide: Slide): Result<Room, Re
   const index = ((at % count) + count) % count
   const along = direction(room, index)
   const moved = shiftedEnds(room, index, along, slide.shift)
+  if (slide.pulls === 'before' && moved.start === null) return pulledAlong(room, index, slide.shift)
+  if (slide.pulls === 'after' && moved.end === null) return pulledAlong(room, index + 1, slide.shift)
   const across = Math.abs(slide.shift[0] * along[1] - slide.shift[1] * along[0]) > NO_LENGTH_MM
-  const isStep = (end: Vector | null, side: 'before' | 'after') => end === null && across && slide.pulls !== side
-  const stepsBefore = isStep(moved.start, 'before')
-  const stepsAfter = isStep(moved.end, 'after')
+  const stepsBefore = moved.start === null && across
+  const stepsAfter = moved.end === null && across
   const [from, to] = ends(room, index)
   const start = moved.start ?? [from.xMm + slide.shift[0], from.yMm + slide.shift[1]]
   const end = moved.end ?? [to.xMm + slide.shift[0], to.yMm + slide.shift[1]]
@@ -46,9 +47,22 @@ export function slideWall(room: Room, at: number, slide: Slide): Result<Room, Re
       if (i === (place + 1) % slid.corners.length) return { ...corner, xMm: end[0], yMm: end[1] }
       return corner
     }),
+    openings: stepsAfter ? slid.openings : keptInPlace(room, index + 1, end),
   }
+  const turned = turnedRound(room, index, slid)
+  if (turned !== null) return noLength(turned)
   const settled = withoutSpentWalls(slid, room.walls[index]?.id ?? '', slide.isAlike)
   return settled.ok ? checked(settled.value) : settled
+}
+
+/** Moves only the corner that begins wall `at`, along the line it runs in with the wall before it. */
+function pulledAlong(room: Room, at: number, shift: Vector): Result<Room, Refusal> {
+  const index = at % room.walls.length
+  const moved: Vector = [room.corners[index]!.xMm + shift[0], room.corners[index]!.yMm + shift[1]]
+  const corners = room.corners.map((corner, i) => (i === index ? { ...corner, xMm: moved[0], yMm: moved[1] } : corner))
+  const pulled = { ...room, corners, openings: keptInPlace(room, index, moved) }
+  const turned = turnedRound(room, index, pulled)
+  return turned === null ? checked(pulled) : noLength(turned)
 }
 
 /** Where a shifted wall's ends come to lie on the lines of its neighbours; null where those run along with it. */
@@ -74,6 +88,33 @@ function withStep(room: Room, index: number, before: boolean, after: boolean, gi
   if (after) walls.push({ ...wall, id: give('wall'), from: end.id, to: to.id })
   const corners = room.corners.toSpliced(index + 1, 0, ...(before ? [start] : []), ...(after ? [end] : []))
   return { ...room, corners, walls: room.walls.toSpliced(index, 1, ...walls) }
+}
+
+/** The wall, of the one that slid and its neighbours, whose ends have passed each other; null: none. */
+function turnedRound(room: Room, index: number, slid: Room): number | null {
+  const count = room.walls.length
+  for (const at of [index - 1, index, index + 1].map((k) => (k + count) % count)) {
+    const [ux, uy] = direction(room, at)
+    const [from, to] = ends(
+      slid,
+      slid.walls.findIndex(({ id }) => id === room.walls[at]?.id),
+    )
+    if ((to.xMm - from.xMm) * ux + (to.yMm - from.yMm) * uy < -NO_LENGTH_MM) return at
+  }
+  return null
+}
+
+/** Openings of a wall whose first corner slides along it: they stay at their places in the plan. */
+function keptInPlace(room: Room, at: number, start: Vector): Room['openings'] {
+  const wall = room.walls[at % room.walls.length]
+  const along = direction(room, at)
+  const [from] = ends(room, at)
+  const slid = (start[0] - from.xMm) * along[0] + (start[1] - from.yMm) * along[1]
+  return room.openings.map((opening) => {
+    if (opening.wall !== wall?.id || slid === 0) return opening
+    const fromMm = opening.fromMm - slid
+    return { ...opening, fromMm: Math.abs(fromMm) < NO_LENGTH_MM ? 0 : fromMm }
+  })
 }
 
 /** Without neighbours of the wall that a slide left no length, where that loses nothing. */

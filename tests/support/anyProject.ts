@@ -1,0 +1,87 @@
+import fc from 'fast-check'
+import type { Point } from '#geometry/polygon.ts'
+import type { Project } from '#project/project.ts'
+import type { Command } from '#state/command.ts'
+import { setDiagonal } from '#state/commands/diagonals.ts'
+import { wallLength } from '#state/commands/openingChecks.ts'
+import { addOpening } from '#state/commands/openings.ts'
+import { drawOutline } from '#state/commands/outline.ts'
+import { runThrough } from '#state/commands/schemes.ts'
+import { assignAssembly, describeSurfaces } from '#state/commands/surfaces.ts'
+import { usualOpening } from '#state/usualThings.ts'
+import { rectangularProject } from '#ui/newProject.ts'
+import { type RoomDraw, roomDraws } from './geometryFuzz.ts'
+import { randomRoom } from './geometryRooms.ts'
+import { CATALOGUE, deepFreeze } from './samples.ts'
+
+/** Carries commands out one after the other; throws what a refusal says. */
+export function applied(project: Project, ...commands: readonly Command[]): Project {
+  return commands.reduce((current, command) => {
+    const outcome = command.apply(current)
+    if (!outcome.ok) throw new Error(outcome.error.message)
+    return deepFreeze(outcome.value)
+  }, project)
+}
+
+/** What a command says where it refuses; null where it does not. */
+export function refusalOf(project: Project, command: Command): string | null {
+  const outcome = command.apply(project)
+  return outcome.ok ? null : outcome.error.message
+}
+
+/** A project of one rectangular room, mm. */
+export function plainProject(width = 5000, length = 4000, height = 2400): Project {
+  const project = rectangularProject('mm', { width, length, height })
+  if (!project.ok) throw new Error(project.error.message)
+  return deepFreeze(project.value)
+}
+
+/** A room of any shape with doors, linings, a wall of another kind, a diagonal and a lining that runs through. */
+export function furnishedProject(outline: readonly Point[]): Project {
+  let project = applied(plainProject(), drawOutline('room-1', outline))
+  const clips = CATALOGUE.assemblies.get('W07') ?? null
+  for (const [index, wall] of (project.rooms[0]?.walls ?? []).entries()) {
+    const room = project.rooms[0]
+    if (!room) continue
+    const length = wallLength(room.corners, index)
+    if (length > 100) {
+      const door = usualOpening('door', wall.id, length * 0.3, 'mm', room)
+      const fitted = { ...door, widthMm: length * 0.4, fromMm: length * 0.3 }
+      project = applied(project, addOpening('room-1', fitted))
+    }
+    if (index % 2 === 0) project = applied(project, assignAssembly('scheme-1', [wall.id], clips))
+    if (index % 3 === 0) project = applied(project, describeSurfaces('room-1', [wall.id], { farSide: 'soil' }))
+    if (index % 4 === 0) project = applied(project, runThrough('scheme-1', wall.to, wall.id))
+    if (index % 4 === 1) project = applied(project, runThrough('scheme-1', wall.to, wall.id))
+  }
+  const [first, , third] = project.rooms[0]?.corners ?? []
+  if (first && third && (project.rooms[0]?.corners.length ?? 0) > 3) {
+    project = applied(project, setDiagonal('room-1', first.id, third.id, 3000))
+  }
+  return deepFreeze(project)
+}
+
+/** Random rooms, half of them askew, furnished. */
+export function anyFurnishedProject(): fc.Arbitrary<Project> {
+  return roomDraws().map(({ family, seed }: RoomDraw) =>
+    furnishedProject(randomRoom(family, seed, { rotated: seed % 2 === 1 }).outline),
+  )
+}
+
+/** Where two projects differ by more than rounding (1e-6 mm), as a path; null where nowhere. */
+export function firstDifference(one: unknown, other: unknown, at = 'project'): string | null {
+  if (typeof one === 'number' && typeof other === 'number') {
+    return Math.abs(one - other) <= 1e-6 ? null : `${at}: ${one} is not ${other}`
+  }
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) {
+    return Object.is(one, other) ? null : `${at}: ${String(one)} is not ${String(other)}`
+  }
+  const [left, right] = [new Map(Object.entries(one)), new Map(Object.entries(other))]
+  for (const key of new Set([...left.keys(), ...right.keys()])) {
+    const found = firstDifference(left.get(key), right.get(key), `${at}.${key}`)
+    if (found) return found
+  }
+  return null
+}
+
+export const anyShare = fc.double({ min: 0.02, max: 0.98, noNaN: true })
