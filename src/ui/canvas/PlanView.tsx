@@ -8,6 +8,7 @@ import type { Project } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
 import { DrawEntry } from '#ui/canvas/DrawEntry.tsx'
 import { newProjectOf } from '#ui/canvas/drawStore.ts'
+import { FitOverlay } from '#ui/canvas/FitOverlay.tsx'
 import { HandOverlay } from '#ui/canvas/HandOverlay.tsx'
 import { handlesOf } from '#ui/canvas/hitThings.ts'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
@@ -97,6 +98,7 @@ export function PlanView() {
           <PlanStage
             {...{ view, palette, grid, marks: seen, underlays: tracing.underlays, outlinePointer: drawing.pointer }}
           >
+            {result && <FitOverlay frame={frame} palette={palette} clear={result.clear} />}
             <HandOverlay
               {...{ project: shown, room, frame, size, units, palette, hand, isCut: tool === 'cut' }}
               {...held}

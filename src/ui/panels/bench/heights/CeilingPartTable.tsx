@@ -22,7 +22,7 @@ export function CeilingPartTable() {
   return (
     <>
       {room.ceilingParts.length > 0 && (
-        <table className="figures cards">
+        <table className="figures cards wide-table">
           <caption>Ceiling parts; the later one counts where two overlap</caption>
           <Heads heads={HEADS} />
           <tbody>

@@ -20,7 +20,7 @@ export function HeightTable({ part, heights }: Props) {
   const room = useRoom()
   return (
     <>
-      <table className="figures cards">
+      <table className="figures cards wide-table">
         <caption>
           {part ? `Heights of ${part.name}` : 'Heights of the ceiling'}; floor level over the datum, negative where it
           falls away

@@ -77,17 +77,18 @@ interface FactsProps {
   readonly caution?: string | undefined
 }
 
-/** What the numbers lead to: figures, what is wrong, and what must be settled with whom. */
+/** What the numbers lead to: what is wrong, figures, and what must be settled with whom. */
 export function Facts({ title, rows, problems, caution }: FactsProps) {
   return (
     <>
+      <Problems texts={problems} />
       {rows.length > 0 && (
         <>
           <h3 className="curve-title">{title}</h3>
           <DetailRows caption={title} rows={rows} />
         </>
       )}
-      <Problems texts={caution === undefined ? problems : [...problems, caution]} />
+      {caution !== undefined && <Problems texts={[caution]} />}
     </>
   )
 }
