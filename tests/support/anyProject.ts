@@ -38,7 +38,13 @@ export function plainProject(width = 5000, length = 4000, height = 2400): Projec
 
 /** A room of any shape with doors, linings, a wall of another kind, a diagonal and a lining that runs through. */
 export function furnishedProject(outline: readonly Point[]): Project {
-  let project = applied(plainProject(), drawOutline('room-1', outline))
+  let project = applied(
+    plainProject(),
+    drawOutline(
+      'room-1',
+      outline.map(([x, y]) => [x + 0, y + 0] as const),
+    ),
+  )
   const clips = CATALOGUE.assemblies.get('W07') ?? null
   for (const [index, wall] of (project.rooms[0]?.walls ?? []).entries()) {
     const room = project.rooms[0]

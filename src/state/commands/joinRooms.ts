@@ -6,7 +6,7 @@ import { turned } from '#state/commands/cutPart.ts'
 import { idGiver } from '#state/commands/edit.ts'
 import { diagonalsOf, isAlike, isStraight, withoutCorner } from '#state/commands/mergeWalls.ts'
 import { checked } from '#state/commands/outline.ts'
-import { prunedSchemes } from '#state/commands/wallChoices.ts'
+import { cornersFollowed, prunedSchemes } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** The project with the two rooms of a partition made one again: the first stays, the partition and its openings go. */
@@ -29,7 +29,10 @@ export function joinedRooms(project: Project, partitionId: string): Result<Proje
   const partitions = project.partitions
     .filter((other) => other !== partition)
     .map(({ sides: [one, other], ...rest }) => ({ ...rest, sides: [follow(one), follow(other)] as const }))
-  return ok({ ...project, rooms, partitions, schemes: prunedSchemes(schemes, rooms) })
+  const followed = schemes.map((scheme) =>
+    cornersFollowed(cornersFollowed(scheme, first.room, room), second.room, room),
+  )
+  return ok({ ...project, rooms, partitions, schemes: prunedSchemes(followed, rooms) })
 }
 
 function cannotJoin(name: string): Result<never, Refusal> {

@@ -28,7 +28,7 @@ function standing(scheme: Scheme, gone: ReadonlySet<string>): Scheme {
 }
 
 /** Where another wall now meets a corner from the same side, its lining is the one that runs through. */
-function cornersFollowed(scheme: Scheme, former: Room, room: Room): Scheme {
+export function cornersFollowed(scheme: Scheme, former: Room, room: Room): Scheme {
   if (!scheme.runsThrough) return scheme
   const ids = new Set(former.walls.map(({ id }) => id))
   const runsThrough: Record<string, string> = {}
