@@ -59,6 +59,7 @@ export function analyseScheme(given: AnalysisInput): SchemeAnalysis {
     openings,
     furniture: checkFurniture(input, { inset: sorted, clear, surfaces, heights, openings }),
     corners: cornersAsBuilt(input, { surfaces }),
+    takenOut: scheme.takenOut,
     lowestRated: lowestRated(surfaces),
   }
   return ok({ ...result, cautions: cautionsFor(given, result) })

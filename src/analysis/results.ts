@@ -209,6 +209,8 @@ export interface SchemeResult {
   readonly openings: readonly OpeningCheck[]
   readonly furniture: readonly FurnitureCheck[]
   readonly corners: readonly CornerAsBuilt[]
+  /** Obstacles the scheme takes out of the room, by id; absent: none. */
+  readonly takenOut?: readonly string[] | undefined
   /** Lowest STC among the surfaces that have a rating; openings, leaks and flanking not counted. */
   readonly lowestRated: { readonly surfaceId: string; readonly stc: Decibels } | null
 }

@@ -18,6 +18,11 @@ export type Role =
   | 'hatch'
   | 'obstacle'
   | 'drop'
+  | 'ceiling-part'
+  | 'height'
+  | 'furniture'
+  | 'corner'
+  | 'other-room'
   | 'opening'
   | 'dimension'
   | 'clear-dimension'
@@ -33,7 +38,7 @@ export type Role =
 
 interface MarkBase {
   readonly role: Role
-  /** Surface, opening, obstacle or drop the mark belongs to. */
+  /** Surface, corner, or thing in the room (or other room) the mark belongs to. */
   readonly surfaceId?: string | undefined
 }
 

@@ -2,10 +2,15 @@ import { marksBox } from '#drawing/bounds.ts'
 import type { Box, Mark } from '#drawing/model.ts'
 import { createPlacer } from '#drawing/place.ts'
 import { clearDimensions } from '#drawing/plan/clearDimensions.ts'
+import { furnitureLabels, furnitureMarks } from '#drawing/plan/furniture.ts'
 import { gridMarks } from '#drawing/plan/grid.ts'
-import { openingLabels, openingMarks } from '#drawing/plan/openings.ts'
+import { jointMarks } from '#drawing/plan/joints.ts'
+import { openingLabels } from '#drawing/plan/openingLabels.ts'
+import { openingMarks } from '#drawing/plan/openings.ts'
+import { otherRoomLabels, otherRoomMarks } from '#drawing/plan/others.ts'
 import { outlineGround, outlineMarks, takeEdges } from '#drawing/plan/outline.ts'
 import { outsideDimensions } from '#drawing/plan/outsideDimensions.ts'
+import { ceilingPartLabels, ceilingPartMarks, heightLabels, heightMarks } from '#drawing/plan/overhead.ts'
 import type { PlanContext, PlanInput } from '#drawing/plan/planInput.ts'
 import { roomLabel } from '#drawing/plan/roomLabel.ts'
 import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
@@ -32,16 +37,24 @@ export function planMarks(input: PlanInput): Mark[] {
   const { show = {} } = input
   const shapes = [
     ...(show.grid === true ? gridMarks(context) : []),
+    ...otherRoomMarks(context),
     ...outlineGround(context),
     ...clearGround(context),
     ...stripMarks(context),
     ...clearEdges(context),
+    ...jointMarks(context),
     ...outlineMarks(context),
     ...obstacleMarks(context),
+    ...(hasThings(context) ? furnitureMarks(context) : []),
     ...(show.openings === false ? [] : openingMarks(context)),
   ]
   takeEdges(context)
   return [...shapes, ...annotations(context)]
+}
+
+/** Before there is an outline nothing stands anywhere. */
+function hasThings({ room, show }: PlanContext): boolean {
+  return show?.things !== false && room.corners.length >= 3
 }
 
 /** Walls shorter than this many text sizes place their tags first: they have the least choice. */
@@ -51,14 +64,19 @@ const SHORT = 14
 function annotations(context: PlanContext): Mark[] {
   const { show = {} } = context
   const marks: Mark[] = []
+  const things = hasThings(context)
+  if (things) marks.push(...heightMarks(context), ...ceilingPartMarks(context))
   marks.push(...dropMarks(context), ...dropLabels(context))
+  if (things) marks.push(...furnitureLabels(context))
   const clear = show.clearDimensions === false ? [] : clearDimensions(context)
   marks.push(...clear)
   if (show.openings !== false) marks.push(...openingLabels(context))
   if (show.tags !== false) marks.push(...tagMarks(context, shortFirst(context), textBoxes(clear)))
   if (show.roomLabel !== false) marks.push(...roomLabel(context))
   marks.push(...obstacleLabels(context))
+  if (things) marks.push(...ceilingPartLabels(context), ...heightLabels(context))
   if (show.dimensions !== false) marks.push(...outsideDimensions(context))
+  marks.push(...otherRoomLabels(context))
   if (show.scaleBar !== false) marks.push(...scaleBar(context, marks))
   return marks
 }

@@ -1,41 +1,14 @@
-import type { Opening } from '#analysis/room.ts'
 import type { Mark, Place, Role } from '#drawing/model.ts'
-import { growBox } from '#drawing/place.ts'
-import { readingAngle } from '#drawing/plan/dimension.ts'
+import { type Cut, cutsOf, strokeOf } from '#drawing/plan/cuts.ts'
+import { doorLeaves } from '#drawing/plan/doorLeaves.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { flatRun } from '#drawing/plan/rings.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
-import { textBox, textMark, textWidth } from '#drawing/text.ts'
 import { unreachable } from '#units/result.ts'
-
-interface Cut {
-  readonly opening: Opening
-  readonly wall: WallLine
-  /** Jambs along the wall, target units. */
-  readonly s0: number
-  readonly s1: number
-  readonly selected: boolean
-}
 
 /** Doors, windows and vents, cut through outline and strip; a vehicle door stands shut behind its lining. */
 export function openingMarks(context: PlanContext): Mark[] {
   return cutsOf(context).flatMap((cut) => [...reveal(context, cut), ...leaf(context, cut)])
-}
-
-function cutsOf({ room, walls, frame, isSelected }: PlanContext): Cut[] {
-  const cuts: Cut[] = []
-  for (const opening of room.openings) {
-    const wall = walls.find(({ id }) => id === opening.wall)
-    if (!wall) continue
-    const s0 = Math.max(0, opening.fromMm) * frame.scale
-    const s1 = Math.min(wall.lengthMm, opening.fromMm + opening.widthMm) * frame.scale
-    if (s1 > s0) cuts.push({ opening, wall, s0, s1, selected: isSelected(opening.id) })
-  }
-  return cuts
-}
-
-function strokeOf({ style }: PlanContext, cut: Cut, width = style.fine) {
-  return { colour: cut.selected ? ('accent' as const) : ('ink' as const), width }
 }
 
 function corners(wall: WallLine, s0: number, s1: number, t0: number, t1: number): Place[] {
@@ -80,7 +53,7 @@ function openStretches({ result, frame }: PlanContext, { wall, s0, s1 }: Cut): [
 function leaf(context: PlanContext, cut: Cut): Mark[] {
   switch (cut.opening.kind) {
     case 'door':
-      return doorLeaf(context, cut)
+      return doorLeaves(context, cut)
     case 'window':
       return panes(context, cut, 1)
     case 'vehicle-door':
@@ -90,56 +63,6 @@ function leaf(context: PlanContext, cut: Cut): Mark[] {
     default:
       return unreachable(cut.opening.kind)
   }
-}
-
-/** Leaf square to the wall at its first jamb, with the quarter circle it sweeps. */
-function doorLeaf(context: PlanContext, cut: Cut): Mark[] {
-  const { style, placer } = context
-  const { wall, s0, s1, opening } = cut
-  const common = { role: 'opening' as Role, surfaceId: opening.id }
-  const face = Math.max(wall.depth, 0)
-  const width = s1 - s0
-  const hinge = onWall(wall, s0, face)
-  const tip = onWall(wall, s0, face + width)
-  const clockwise = wall.along[0] * wall.inward[1] - wall.along[1] * wall.inward[0] > 0
-  const start = clockwise ? wall.along : wall.inward
-  const startDeg = (Math.atan2(start[1], start[0]) * 180) / Math.PI
-  const swing = textlessBox([hinge, tip, onWall(wall, s1, face), onWall(wall, s1, face + width)])
-  placer.take(growBox(swing, style.air * 0.5))
-  const thin = Math.min(width * 0.05, style.heavy * 0.9)
-  return [
-    {
-      ...common,
-      kind: 'polygon',
-      rings: [corners(wall, s0, s0 + thin, face, face + width)],
-      fill: 'clear',
-      stroke: strokeOf(context, cut, style.fine),
-    },
-    {
-      ...common,
-      kind: 'arc',
-      x: hinge[0],
-      y: hinge[1],
-      radius: width,
-      startDeg,
-      endDeg: startDeg + 90,
-      stroke: strokeOf(context, cut),
-    },
-    {
-      ...common,
-      kind: 'lines',
-      runs: [flatRun([onWall(wall, s0, 0), onWall(wall, s1, 0)])],
-      stroke: { ...strokeOf(context, cut, style.hair) },
-    },
-  ]
-}
-
-function textlessBox(places: readonly Place[]) {
-  const xs = places.map(([x]) => x)
-  const ys = places.map(([, y]) => y)
-  const x = Math.min(...xs)
-  const y = Math.min(...ys)
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }
 }
 
 /** Double line across the wall, with `middle` lines of glass between; and the sill at the new face of a window. */
@@ -171,57 +94,39 @@ function panes(context: PlanContext, cut: Cut, middle: number): Mark[] {
   return marks
 }
 
+/** A vent: crossed where it is rectangular; a round one has its centre line and its circle laid into the plan. */
 function louvre(context: PlanContext, cut: Cut): Mark[] {
   const { style } = context
   const { wall, s0, s1, opening } = cut
   const outer = -style.heavy * 1.05
-  const rings = [corners(wall, s0, s1, outer, Math.max(wall.depth, 0))]
-  const runs = [
-    flatRun([onWall(wall, s0, outer), onWall(wall, s1, Math.max(wall.depth, 0))]),
-    flatRun([onWall(wall, s0, Math.max(wall.depth, 0)), onWall(wall, s1, outer)]),
-  ]
+  const face = Math.max(wall.depth, 0)
   const common = { role: 'opening' as Role, surfaceId: opening.id }
-  return [
-    { ...common, kind: 'polygon', rings, fill: 'clear', stroke: strokeOf(context, cut) },
-    { ...common, kind: 'lines', runs, stroke: strokeOf(context, cut, style.hair) },
-  ]
-}
-
-/** Names of openings, set along the wall: outside, else inside, else beside the opening. */
-export function openingLabels(context: PlanContext): Mark[] {
-  const { style, placer } = context
-  const marks: Mark[] = []
-  for (const cut of cutsOf(context)) {
-    const rotation = readingAngle(cut.wall.a, cut.wall.b)
-    const candidates = labelPlaces(context, cut, rotation).map(([s, t]) => {
-      const [x, y] = onWall(cut.wall, s, t)
-      const box = textBox(cut.opening.name, { x, y }, style.text, 400, 'middle', rotation)
-      return { x, y, boxes: [growBox(box, style.air * 0.2)] }
-    })
-    const found = placer.placeFirst(candidates)
-    if (!found) continue
-    const colour = cut.selected ? 'accent' : 'soft'
-    const textStyle = { size: style.text, anchor: 'middle', rotation, colour, role: 'label' } as const
-    marks.push(textMark(cut.opening.name, found.x, found.y, { ...textStyle, surfaceId: cut.opening.id }))
+  const box: Mark = {
+    ...common,
+    kind: 'polygon',
+    rings: [corners(wall, s0, s1, outer, face)],
+    fill: 'clear',
+    stroke: strokeOf(context, cut),
   }
-  return marks
+  if (opening.shape === 'round') return [box, ...roundVent(context, cut, outer, face)]
+  const runs = [
+    flatRun([onWall(wall, s0, outer), onWall(wall, s1, face)]),
+    flatRun([onWall(wall, s0, face), onWall(wall, s1, outer)]),
+  ]
+  return [box, { ...common, kind: 'lines', runs, stroke: strokeOf(context, cut, style.hair) }]
 }
 
-/** Middle of the baseline, along and across the wall. */
-function labelPlaces({ style }: PlanContext, { wall, opening, s0, s1 }: Cut, rotation: number): [number, number][] {
-  const angle = (rotation * Math.PI) / 180
-  const roomIsAbove = Math.sin(angle) * wall.inward[0] - Math.cos(angle) * wall.inward[1] > 0
-  const ascent = style.text * 0.75
-  const descent = style.text * 0.24
-  const outside = -(style.heavy + style.air + (roomIsAbove ? ascent : descent))
-  const inside = Math.max(wall.depth, 0) + style.air + (roomIsAbove ? descent : ascent)
+function roundVent(context: PlanContext, cut: Cut, outer: number, face: number): Mark[] {
+  const { style } = context
+  const { wall, s0, s1, opening } = cut
+  const common = { role: 'opening' as Role, surfaceId: opening.id }
   const middle = (s0 + s1) / 2
-  const width = textWidth(opening.name, style.text, 400)
-  const beside = (s1 - s0) / 2 + width / 2 + style.air * 1.5
+  const reach = (s1 - s0) / 2
+  const [x, y] = onWall(wall, middle, (outer + face) / 2)
+  const runs = [flatRun([onWall(wall, middle, outer - reach), onWall(wall, middle, face + reach)])]
+  const dash = [style.text * 0.6, style.text * 0.2, style.text * 0.1, style.text * 0.2]
   return [
-    [middle, outside],
-    [middle, inside],
-    [middle + beside, outside],
-    [middle - beside, outside],
+    { ...common, kind: 'circle', x, y, radius: reach, fill: null, stroke: strokeOf(context, cut, style.fine) },
+    { ...common, kind: 'lines', runs, stroke: { ...strokeOf(context, cut, style.hair), dash } },
   ]
 }

@@ -1,3 +1,4 @@
+import { toTarget } from '#drawing/frame.ts'
 import type { Mark, Place } from '#drawing/model.ts'
 import { dimensionMarks } from '#drawing/plan/dimension.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
@@ -88,13 +89,26 @@ function sideMarks(context: PlanContext, side: Side, opposite: Side): Mark[] {
   const overall = overallStretch(side, context.frame.scale)
   if (overall && side.walls.length > 1 && !spansAlone(opposite, overall)) rows.push([overall])
   const marks: Mark[] = []
-  let offset = context.style.firstRow
+  let offset = Math.max(context.style.firstRow, swungOut(context, side) + context.style.rowStep)
   for (const row of rows) {
     const drawn = row.flatMap((stretch) => stretchMarks(context, stretch, side, offset))
     if (drawn.length > 0) offset += context.style.rowStep
     marks.push(...drawn)
   }
   return marks
+}
+
+/** How far leaves that open out of the room reach beyond the outline on one side, target units. */
+function swungOut({ result, frame, show, room }: PlanContext, side: Side): number {
+  if (show?.openings === false || result === null) return 0
+  const walls = new Set(side.walls.map(({ id }) => id))
+  const openings = new Set(room.openings.filter(({ wall }) => walls.has(wall)).map(({ id }) => id))
+  return result.openings
+    .filter(({ id }) => openings.has(id))
+    .flatMap(({ door }) => door?.leaves ?? [])
+    .filter(({ swing }) => swing === 'out')
+    .flatMap(({ leaf, sweep }) => [...leaf, ...sweep])
+    .reduce((most, point) => Math.max(most, reachOf(toTarget(frame, point), side.outward) - side.reach), 0)
 }
 
 /** One wall of the other side already tells the whole length. */

@@ -12,6 +12,8 @@ export interface PlanParts {
   readonly grid?: boolean | undefined
   readonly hatches?: boolean | undefined
   readonly openings?: boolean | undefined
+  /** Furniture, height points and ceiling parts. */
+  readonly things?: boolean | undefined
   readonly tags?: boolean | undefined
   /** Depth and rating beside the tags. */
   readonly ratings?: boolean | undefined
@@ -30,7 +32,9 @@ export interface PlanInput {
   readonly frame: Frame
   readonly style: PlanStyle
   readonly units: LengthUnit
-  /** Ids of selected surfaces, openings, obstacles and drops: drawn in the accent. */
+  /** Other rooms of the project: drawn faintly, by outline and name. */
+  readonly others?: readonly Room[] | undefined
+  /** Ids of selected surfaces and things: drawn in the accent. */
   readonly selection?: readonly string[] | undefined
   readonly show?: PlanParts | undefined
   /** What can be seen of the target: the grid fills it and labels keep inside; absent: no bound. */

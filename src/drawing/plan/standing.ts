@@ -7,14 +7,20 @@ import { middleOf, planPoints } from '#drawing/plan/rings.ts'
 import { textMark } from '#drawing/text.ts'
 import { formatLength } from '#units/format.ts'
 
-/** Columns and piers, solid with diagonals. */
-export function obstacleMarks({ room, frame, style, isSelected, placer }: PlanContext): Mark[] {
+/** Columns and piers, solid with diagonals; one that the scheme takes out only dashed. */
+export function obstacleMarks({ room, result, frame, style, isSelected, placer }: PlanContext): Mark[] {
   const marks: Mark[] = []
   for (const obstacle of room.obstacles) {
     const ring = planPoints(obstacle.corners).map((point) => toTarget(frame, point))
     if (ring.length < 3) continue
     const colour = isSelected(obstacle.id) ? 'accent' : 'wall'
     const common = { role: 'obstacle', surfaceId: obstacle.id } as const
+    if (isOut(result, obstacle.id)) {
+      const dash = [style.text * 0.4, style.text * 0.25]
+      marks.push({ ...common, kind: 'polygon', rings: [ring], fill: null, stroke: { colour, width: style.fine, dash } })
+      takeRing(placer.takeLine, ring)
+      continue
+    }
     marks.push({
       ...common,
       kind: 'polygon',
@@ -27,6 +33,11 @@ export function obstacleMarks({ room, frame, style, isSelected, placer }: PlanCo
     takeRing(placer.takeLine, ring)
   }
   return marks
+}
+
+/** The scheme takes it out of the room. */
+function isOut(result: PlanContext['result'], id: string): boolean {
+  return result?.takenOut?.includes(id) === true
 }
 
 function diagonals(ring: readonly Place[], spacing: number): number[][] {
@@ -73,20 +84,22 @@ export function dropLabels(context: PlanContext): Mark[] {
     if (ring.length < 3) continue
     const clear = result?.ledger.drops.find(({ id }) => id === drop.id)?.clearHeightMm
     const height = formatLength(clear ?? drop.undersideMm, units)
-    const label = dropLabel(context, ring, `${drop.name}, ${height} under`, drop.id)
+    const label = overheadLabel(context, ring, `${drop.name}, ${height} under`, drop.id)
     if (label) marks.push(label)
   }
   return marks
 }
 
 /** Names of columns and piers, beside them. */
-export function obstacleLabels({ room, frame, style, placer }: PlanContext): Mark[] {
+export function obstacleLabels({ room, result, frame, style, placer }: PlanContext): Mark[] {
   const marks: Mark[] = []
   for (const obstacle of room.obstacles) {
     const ring = planPoints(obstacle.corners).map((point) => toTarget(frame, point))
     if (ring.length < 3) continue
     const [x, y] = middleOf(ring)
-    const lining = obstacle.liningMm * frame.scale + style.air * 1.5
+    const out = isOut(result, obstacle.id)
+    const words = out ? `${obstacle.name}, taken out` : obstacle.name
+    const lining = (out ? 0 : obstacle.liningMm) * frame.scale + style.air * 1.5
     const right = Math.max(...ring.map(([px]) => px)) + lining
     const left = Math.min(...ring.map(([px]) => px)) - lining
     const over = Math.min(...ring.map(([, py]) => py)) - lining
@@ -104,7 +117,7 @@ export function obstacleLabels({ room, frame, style, placer }: PlanContext): Mar
     const label = placer.placeFirst(
       places.map(([px, py, anchor]) => {
         const textStyle = { size: style.text, anchor, colour: 'soft', role: 'label', surfaceId: obstacle.id } as const
-        const mark = textMark(obstacle.name, px, py, textStyle)
+        const mark = textMark(words, px, py, textStyle)
         return { mark, boxes: [growBox(mark.box, style.air / 4)] }
       }),
     )
@@ -116,7 +129,8 @@ export function obstacleLabels({ room, frame, style, placer }: PlanContext): Mar
 /** From one end to the other, as shares of the width: the middle is left to dimensions where there is a choice. */
 const SHIFTS = Array.from({ length: 19 }, (_, step) => (step - 9) * 0.05)
 
-function dropLabel({ style, placer }: PlanContext, ring: readonly Place[], text: string, surfaceId: string) {
+/** Words about something overhead, in its outline or just over or under it. */
+export function overheadLabel({ style, placer }: PlanContext, ring: readonly Place[], text: string, surfaceId: string) {
   const [x, y] = middleOf(ring)
   const xs = ring.map(([px]) => px)
   const ys = ring.map(([, py]) => py)

@@ -22,9 +22,9 @@ export function stripMarks(context: PlanContext): Mark[] {
 }
 
 function oneStrip(context: PlanContext, strip: Strip): Mark[] {
-  const { frame, style, room } = context
+  const { frame, style, room, result } = context
   const wall = context.walls.find(({ index }) => index === strip.wall)
-  const surfaceId = wall?.id ?? obstacleAt(room.obstacles, strip.wall - room.walls.length)
+  const surfaceId = wall?.id ?? obstacleAt(standing(room.obstacles, result?.takenOut), strip.wall - room.walls.length)
   const selected = surfaceId !== undefined && context.isSelected(surfaceId)
   const colour = selected ? 'accent' : 'hatch'
   const rings = polygonRings(frame, strip)
@@ -62,6 +62,14 @@ function stripHatch({ frame, style }: PlanContext, wall: WallLine, rings: readon
     for (let index = 0; index < run.length; index += 2) placed.push(...onWall(wall, run[index]!, run[index + 1]!))
     return placed
   })
+}
+
+/** What stands under the scheme: the inset numbers the edges of those only. */
+function standing<Item extends { readonly id: string }>(
+  all: readonly Item[],
+  out: readonly string[] = [],
+): readonly Item[] {
+  return all.filter(({ id }) => !out.includes(id))
 }
 
 /** Which obstacle an edge belongs to, counted obstacle by obstacle. */

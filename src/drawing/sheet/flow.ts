@@ -1,6 +1,7 @@
 import type { Box, Mark, Role, Weight } from '#drawing/model.ts'
 import type { ColourToken } from '#drawing/palette.ts'
 import { LINE_HEIGHT, textMark, wrapText } from '#drawing/text.ts'
+import { warningSign } from '#drawing/warningSign.ts'
 
 /** A piece of running text that is never split between columns. */
 export interface Paragraph {
@@ -87,36 +88,4 @@ function setParagraph({ paragraph, lines }: Broken, x: number, top: number, size
     marks.push({ kind: 'lines', role, runs: [[x, y, x + size * 0.7, y]], stroke })
   }
   return marks
-}
-
-/** Triangle with a stroke and a dot, standing on a baseline. */
-export function warningSign(x: number, baseline: number, size: number, role: Role): Mark[] {
-  const width = size
-  const height = size * 0.86
-  const middle = x + width / 2
-  const pen = size * 0.1
-  return [
-    {
-      kind: 'polygon',
-      role,
-      rings: [
-        [
-          [x, baseline],
-          [middle, baseline - height],
-          [x + width, baseline],
-        ],
-      ],
-      fill: 'sheet',
-      stroke: { colour: 'warn', width: pen },
-    },
-    {
-      kind: 'lines',
-      role,
-      runs: [
-        [middle, baseline - height * 0.66, middle, baseline - height * 0.32],
-        [middle, baseline - height * 0.22, middle, baseline - height * 0.12],
-      ],
-      stroke: { colour: 'warn', width: pen },
-    },
-  ]
 }

@@ -1,7 +1,7 @@
 import type { Box, Mark } from '#drawing/model.ts'
-import { warningSign } from '#drawing/sheet/flow.ts'
 import type { SheetInput } from '#drawing/sheet/sheetInput.ts'
 import { fitText, textMark, textWidth } from '#drawing/text.ts'
+import { warningSign } from '#drawing/warningSign.ts'
 
 /** Stands on every sheet, whatever is drawn. */
 export const CAUTION_LINES = [

@@ -69,7 +69,7 @@ describe('the plan of a garage', () => {
       return texts(drawn).map(({ text }) => text)
     }
     expect(saidAt(1600, 1200)).toContain('STC 52, likely 48–56')
-    expect(saidAt(420, 640)).toEqual(expect.arrayContaining(['5 3/4", STC 52', 'likely 48–56']))
+    expect(saidAt(480, 640)).toEqual(expect.arrayContaining(['5 3/4", STC 52', 'likely 48–56']))
     expect(saidAt(200, 300).some((text) => text.includes('STC'))).toBe(false)
   })
 

@@ -1,0 +1,99 @@
+import type { CeilingPart, HeightPoint, Room } from '#analysis/room.ts'
+import { toTarget } from '#drawing/frame.ts'
+import type { Mark } from '#drawing/model.ts'
+import { growBox } from '#drawing/place.ts'
+import type { PlanContext } from '#drawing/plan/planInput.ts'
+import { insideTest, planPoints } from '#drawing/plan/rings.ts'
+import { overheadLabel } from '#drawing/plan/standing.ts'
+import { CAP_HEIGHT, textMark } from '#drawing/text.ts'
+import { formatLength } from '#units/format.ts'
+import type { LengthUnit } from '#units/quantity.ts'
+
+/** Parts of the ceiling with heights of their own: a dash-dot outline. */
+export function ceilingPartMarks({ room, frame, style, isSelected, placer }: PlanContext): Mark[] {
+  return room.ceilingParts.flatMap((part): Mark[] => {
+    const ring = planPoints(part.corners).map((point) => toTarget(frame, point))
+    if (ring.length < 3) return []
+    ring.forEach(([x, y], index) => {
+      const next = ring[(index + 1) % ring.length]!
+      placer.takeLine(x, y, next[0], next[1], true)
+    })
+    const colour = isSelected(part.id) ? 'accent' : 'soft'
+    const dash = [style.text * 0.8, style.text * 0.25, style.text * 0.12, style.text * 0.25]
+    const stroke = { colour, width: style.fine, dash } as const
+    return [{ kind: 'polygon', role: 'ceiling-part', surfaceId: part.id, rings: [ring], fill: null, stroke }]
+  })
+}
+
+/** Name and measured height of each part. */
+export function ceilingPartLabels(context: PlanContext): Mark[] {
+  return context.room.ceilingParts.flatMap((part): Mark[] => {
+    const ring = planPoints(part.corners).map((point) => toTarget(context.frame, point))
+    if (ring.length < 3) return []
+    const label = overheadLabel(context, ring, `${part.name}, ${heightWords(part, context.units)}`, part.id)
+    return label ? [label] : []
+  })
+}
+
+function heightWords({ heights }: CeilingPart, units: LengthUnit): string {
+  const all = heights.map(({ heightMm }) => heightMm)
+  const [low, high] = [formatLength(Math.min(...all), units), formatLength(Math.max(...all), units)]
+  return low === high ? `${low} high` : `${low} to ${high} high`
+}
+
+/** Half a cross, over the text's size. */
+const CROSS = 0.35
+
+/** Where heights were measured: a small cross with the height. One height alone is the room's, and its label says it. */
+export function heightMarks(context: PlanContext): Mark[] {
+  const { frame, style, placer, isSelected } = context
+  return shownHeights(context).map(({ id, xMm, yMm }) => {
+    const [x, y] = toTarget(frame, [xMm, yMm])
+    const reach = style.text * CROSS
+    placer.take({ x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach })
+    const runs = [
+      [x - reach, y - reach, x + reach, y + reach],
+      [x - reach, y + reach, x + reach, y - reach],
+    ]
+    const colour = isSelected(id) ? 'accent' : 'soft'
+    return { kind: 'lines', role: 'height', surfaceId: id, runs, stroke: { colour, width: style.medium } }
+  })
+}
+
+export function heightLabels(context: PlanContext): Mark[] {
+  const { frame, style, units, placer, isSelected } = context
+  const isInside = insideTest(context.walls.map(({ a }) => a))
+  return shownHeights(context).flatMap(({ id, xMm, yMm, heightMm }): Mark[] => {
+    const [x, y] = toTarget(frame, [xMm, yMm])
+    const away = style.text * (CROSS + 0.4)
+    const colour = isSelected(id) ? 'accent' : 'soft'
+    const level = y + (CAP_HEIGHT * style.text) / 2
+    const places = [
+      [x + away, level, 'start'],
+      [x - away, level, 'end'],
+      [x, y - away, 'middle'],
+      [x, y + away + CAP_HEIGHT * style.text, 'middle'],
+      [x + away, y - away, 'start'],
+      [x + away, y + away + CAP_HEIGHT * style.text, 'start'],
+      [x - away, y - away, 'end'],
+      [x - away, y + away + CAP_HEIGHT * style.text, 'end'],
+    ] as const
+    const candidates = places.map(([px, py, anchor]) => {
+      const textStyle = { size: style.text, anchor, colour, role: 'height', surfaceId: id } as const
+      const mark = textMark(formatLength(heightMm, units), px, py, textStyle)
+      return { mark, boxes: [growBox(mark.box, style.air / 4)] }
+    })
+    // Outside the outline stand the dimensions.
+    const found = placer.placeFirst(candidates, ({ mark }) => isInside([mark.box.x + mark.box.width / 2, mark.box.y]))
+    return found ? [found.mark] : []
+  })
+}
+
+function shownHeights({ room, isSelected }: PlanContext): readonly HeightPoint[] {
+  const all = allHeights(room)
+  return all.length > 1 ? all : all.filter(({ id }) => isSelected(id))
+}
+
+function allHeights({ heights, ceilingParts }: Room): readonly HeightPoint[] {
+  return [...heights, ...ceilingParts.flatMap((part) => part.heights)]
+}
