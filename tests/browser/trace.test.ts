@@ -46,7 +46,7 @@ const SCAN = planPng({
   walls: ROOM.map(onScan),
   wallPx: 6,
   dots: ROOM.map((corner, i) => ({ at: onScan(corner), colour: COLOURS[i]! })),
-  dotPx: 7,
+  dotPx: 18,
 })
 
 const LINES = '2 w 100 100 m 600 100 l 600 400 l 100 400 l s BT /F1 24 Tf 200 250 Td (Plan) Tj ET'
@@ -77,7 +77,7 @@ async function look(hands: Hands, colour: Colour): Promise<readonly [number, num
       let [sumX, sumY, count] = [0, 0, 0]
       for (let i = 0; i < data.length; i += 4) {
         const off = colour.reduce((most, part, k) => Math.max(most, Math.abs(data[i + k]! - part)), 0)
-        if (off > 40) continue
+        if (off > 60) continue
         sumX += ((i / 4) % image.width) + 0.5
         sumY += Math.floor(i / 4 / image.width) + 0.5
         count += 1

@@ -70,13 +70,13 @@ interface FrameProps {
   readonly palette: Palette
 }
 
-/** What is wrong with a picture, at its upper edge, above the plan's own words. */
+/** What is wrong with a picture, under its lower edge, above the plan's own words. */
 export function UnderlaySays({ underlay, frame, palette }: FrameProps) {
   const isMissing = useHasPicture(underlay.sha256) === false
   const says = pictureSays(underlay, isMissing)
   if (says === null) return null
-  const place = toTarget(frame, highest(pictureCorners(underlay)))
-  return <PaperLabel text={says} at={place} offset={[0, -26]} palette={palette} />
+  const place = toTarget(frame, lowest(pictureCorners(underlay)))
+  return <PaperLabel text={says} at={place} offset={[0, 6]} palette={palette} />
 }
 
 function pictureSays({ name, isCalibrated }: Underlay, isMissing: boolean): string | null {
@@ -84,9 +84,9 @@ function pictureSays({ name, isCalibrated }: Underlay, isMissing: boolean): stri
   return isCalibrated === true ? null : `"${name}": not to scale until calibrated`
 }
 
-/** Where the sentence about a picture stands: at its leftmost corner of the upper ones. */
-function highest(corners: readonly Point[]): Point {
-  const byHeight = [...corners].sort((a, b) => b[1] - a[1])
+/** Where the sentence about a picture stands: at the left of its two lower corners. */
+function lowest(corners: readonly Point[]): Point {
+  const byHeight = [...corners].sort((a, b) => a[1] - b[1])
   const [a, b] = byHeight
   return a && b ? (a[0] <= b[0] ? a : b) : [0, 0]
 }

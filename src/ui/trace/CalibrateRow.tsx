@@ -51,15 +51,15 @@ export function CalibrateRow({ calibrating, underlay }: Props) {
           Set the scale
         </button>
         <button type="button" className="verb" onClick={shell.trace.startAgain}>
-          Take the points back
+          Other points
         </button>
         <button type="button" className="verb" onClick={() => leaveCalibrating(session, shell)}>
           Leave
         </button>
-        <span className="quiet" role="status">
-          {pointsSaid(calibrating, units)}
-        </span>
       </div>
+      <p className="quiet trace-said" role="status">
+        {pointsSaid(calibrating, units)}
+      </p>
       <details className="trace-points">
         <summary>Points by numbers</summary>
         <PointFields index={0} calibrating={calibrating} units={units} />
