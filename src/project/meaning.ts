@@ -3,8 +3,9 @@ import { AS_IS, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts
 import { withOwnAssemblies } from '#assemblies/ownAssembly.ts'
 import { validateOutline } from '#geometry/inset/validate.ts'
 import { ownAssembliesProblems } from '#project/ownAssemblies.ts'
-import type { FileProblem } from '#project/problems.ts'
+import { type FileProblem, problem, repeatedIds } from '#project/problems.ts'
 import type { Project } from '#project/project.ts'
+import { diagonalProblems, partitionProblems, standingProblems } from '#project/references.ts'
 
 /** What a file of the right shape can still say wrong: names of nothing, walls out of order, an outline that crosses itself. */
 export function meaningProblems(project: Project, builtIn: Catalogue): readonly FileProblem[] {
@@ -21,6 +22,10 @@ export function meaningProblems(project: Project, builtIn: Catalogue): readonly 
     ...project.rooms.flatMap((room, i) => roomProblems(room, `rooms[${i}]`, catalogue)),
     ...schemeProblems(project, catalogue),
     ...proposalProblem(project),
+    ...repeatedIds(project.partitions, 'partitions'),
+    ...repeatedIds(project.underlays, 'underlays'),
+    ...partitionProblems(project, catalogue),
+    ...standingProblems(project),
     ...repeatedNames(project),
   ]
 }
@@ -35,10 +40,18 @@ function roomProblems(room: Room, at: string, catalogue: Catalogue): FileProblem
     ...repeatedIds(room.obstacles, `${at}.obstacles`),
     ...repeatedIds(room.drops, `${at}.drops`),
     ...repeatedIds(room.openings, `${at}.openings`),
-    ...repeatedIds(room.heights, `${at}.heights`),
+    ...repeatedIds(
+      [...room.heights, ...room.ceilingParts.flatMap((part) => part.heights)],
+      `${at}, heights of the room and of its ceiling parts`,
+    ),
+    ...repeatedIds(room.ceilingParts, `${at}.ceilingParts`),
+    ...repeatedIds(room.furniture, `${at}.furniture`),
+    ...repeatedIds(room.diagonals, `${at}.diagonals`),
+    ...diagonalProblems(room, at),
     ...openingProblems(room, at),
     ...room.obstacles.flatMap((obstacle, i) => ringProblem(obstacle, `${at}.obstacles[${i}]`)),
     ...room.drops.flatMap((drop, i) => ringProblem(drop, `${at}.drops[${i}]`)),
+    ...room.ceilingParts.flatMap((part, i) => ringProblem(part, `${at}.ceilingParts[${i}]`)),
     ...outlineProblem(room, at),
   ]
 }
@@ -136,18 +149,4 @@ function repeatedNames({ schemes }: Project): FileProblem[] {
       ? [problem(`schemes[${i}].name`, `two schemes are called "${name}"`)]
       : [],
   )
-}
-
-function repeatedIds(things: readonly { readonly id: string }[], at: string): FileProblem[] {
-  const seen = new Set<string>()
-  const repeated = new Set<string>()
-  for (const { id } of things) {
-    if (seen.has(id)) repeated.add(id)
-    seen.add(id)
-  }
-  return [...repeated].map((id) => problem(at, `the id "${id}" is used twice`))
-}
-
-function problem(where: string, what: string): FileProblem {
-  return { where, message: `${what}, at ${where}` }
 }

@@ -62,7 +62,7 @@ function sentenceOf(issue: z.core.$ZodIssue): string {
     case 'unrecognized_keys':
       return `${issue.keys.map((key) => `"${key}"`).join(', ')} is not known to this version of the format`
     default:
-      return `${what} cannot be read`
+      return `${what} ${customText(issue.message ?? '') ?? 'cannot be read'}`
   }
 }
 
@@ -88,4 +88,20 @@ export function placeOf(path: readonly PropertyKey[]): string {
     else place += place === '' ? String(step) : `.${String(step)}`
   }
   return place === '' ? 'the top of the file' : place
+}
+
+/** A problem whose sentence ends in its place. */
+export function problem(where: string, what: string): FileProblem {
+  return { where, message: `${what}, at ${where}` }
+}
+
+/** A problem for every id that two things of one list have. */
+export function repeatedIds(things: readonly { readonly id: string }[], at: string): FileProblem[] {
+  const seen = new Set<string>()
+  const repeated = new Set<string>()
+  for (const { id } of things) {
+    if (seen.has(id)) repeated.add(id)
+    seen.add(id)
+  }
+  return [...repeated].map((id) => problem(at, `the id "${id}" is used twice`))
 }

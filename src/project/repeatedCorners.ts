@@ -11,8 +11,19 @@ export function dropRepeatedCorners(project: Project): { project: Project; warni
   const schemes = project.schemes.map((scheme) => ({
     ...scheme,
     choices: Object.fromEntries(Object.entries(scheme.choices).filter(([id]) => !gone.has(id))),
+    ...(scheme.runsThrough && { runsThrough: withoutGone(scheme.runsThrough, rooms) }),
   }))
   return { project: { ...project, rooms, schemes }, warnings }
+}
+
+/** Without corners that were dropped, and walls that were. */
+function withoutGone(runsThrough: Readonly<Record<string, string>>, rooms: readonly Room[]): Record<string, string> {
+  const walls = rooms.flatMap((room) => room.walls)
+  return Object.fromEntries(
+    Object.entries(runsThrough).filter(([corner, wall]) =>
+      walls.some(({ id, from, to }) => id === wall && (from === corner || to === corner)),
+    ),
+  )
 }
 
 function wallIds(rooms: readonly Room[]): readonly string[] {
@@ -46,8 +57,14 @@ function withoutWall(room: Room, index: number): Room {
   const walls = room.walls
     .toSpliced(index, 1)
     .map((wall) => (wall.from === gone?.id && kept ? { ...wall, from: kept.id } : wall))
+  const renamed = (id: string) => (id === gone?.id && kept ? kept.id : id)
   return {
     ...room,
+    diagonals: room.diagonals.map((diagonal) => ({
+      ...diagonal,
+      from: renamed(diagonal.from),
+      to: renamed(diagonal.to),
+    })),
     corners: room.corners.filter((corner) => corner !== gone),
     walls: rotateToFirstCorner(walls, room.corners.filter((corner) => corner !== gone)[0]?.id),
   }
