@@ -5,7 +5,7 @@ import type { Thing } from '#state/view.ts'
 import type { DrawState } from '#ui/canvas/drawStore.ts'
 import type { Handle, Target } from '#ui/canvas/nearest.ts'
 import { isSameThing } from '#ui/canvas/thingShapes.ts'
-import { howItMoves, isTakenUp, projectThingLabel, thingSpoken } from '#ui/canvas/thingWords.ts'
+import { isTakenUp, projectThingLabel, thingSpoken } from '#ui/canvas/thingWords.ts'
 import { formatLength } from '#units/format.ts'
 import type { Millimetres } from '#units/quantity.ts'
 import { unreachable } from '#units/result.ts'
@@ -69,7 +69,8 @@ function insideHint(hasSelection: boolean, clearHeight: string | null): string {
 }
 
 function thingHint(label: string, thing: Thing, isSelected: boolean): string {
-  if (thing.kind === 'partition') return isSelected ? `${label} moves with its walls.` : `Press: select ${label}.`
+  if (thing.kind === 'partition')
+    return isSelected ? `${label} moves with its walls, or by arrow keys.` : `Press: select ${label}.`
   const way = thing.kind === 'opening' ? ' along its wall' : ''
   if (isSelected) return `Drag: move ${label}${way}. Hold Alt to release edges and the grid.`
   return `Press: select ${label}.${isTakenUp(thing) ? ` Drag: move it${way}.` : ''}`
@@ -88,8 +89,11 @@ function handleHint(label: string, handle: Handle): string {
 
 /** The selected thing, while the pointer is elsewhere. */
 function thingRestingHint(project: Project, room: Room, thing: Thing): string {
-  const sizes = thing.kind === 'partition' ? '' : ' 10 mm, with Shift 100, with Alt 1'
-  return `${projectThingLabel(project, room, thing)}: ${howItMoves(thing).replace(/\.$/, '')}${sizes}. Delete: take it out.`
+  const label = projectThingLabel(project, room, thing)
+  const along = thing.kind === 'opening' ? ' along its wall' : thing.kind === 'partition' ? ' across its line' : ''
+  const turns = thing.kind === 'furniture' ? ' R turns it by 15°.' : ''
+  const out = thing.kind === 'partition' ? 'Delete joins its two rooms.' : 'Delete takes it out.'
+  return `${label}: arrow keys move it${along} by 10 mm, with Shift 100, with Alt 1.${turns} ${out}`
 }
 
 function restingHint(hasSelection: boolean): string {
@@ -111,7 +115,7 @@ export function drawHint(
   if (closes) return 'Press: close the outline on its first corner.'
   if (count === 0) return 'Press where the first corner stands, or type a length and a direction above. Escape: leave.'
   const end = count < 3 ? '' : ' Press the first corner, or Enter, to close.'
-  return `Press: next corner. Hold Alt to release right angles and the grid.${end} Backspace: take the last back. Escape: leave, the corners stay.`
+  return `Press: next corner. Hold Alt to release right angles and the grid.${end} Backspace: take the last back. Escape: leave.`
 }
 
 /** The same for a finger, which has no keys. */

@@ -23,7 +23,7 @@ export function AddRow({ host }: Props) {
     <div className="add-row" data-taken={tool === 'add' || tool === 'cut'}>
       {ADD_GROUPS.map(({ name, verbs }) => (
         <fieldset key={name} className="verbs">
-          <legend>{name}</legend>
+          <legend className="visually-hidden">{name}</legend>
           {verbs.map((verb) => (
             <button
               key={verb.label}
@@ -38,7 +38,7 @@ export function AddRow({ host }: Props) {
         </fieldset>
       ))}
       <fieldset className="verbs">
-        <legend>The room</legend>
+        <legend className="visually-hidden">The room</legend>
         <button
           type="button"
           className="verb"

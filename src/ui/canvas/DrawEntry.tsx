@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type RefObject, useEffect, useRef } from 'react'
+import { type FocusEvent, type KeyboardEvent, type RefObject, useEffect, useRef } from 'react'
 import { returnsToFirst } from '#geometry/survey.ts'
 import { DrawTargetChoice } from '#ui/canvas/DrawTargetChoice.tsx'
 import { arrowDirection, DIRECTION_WORDS, parseDirection } from '#ui/canvas/direction.ts'
@@ -50,7 +50,7 @@ function WallEntry({ outline, view }: Props) {
     entry.setDirection(word)
   }
   return (
-    <fieldset className="draw-entry">
+    <fieldset className="draw-entry" onFocus={bringPlanUp}>
       <legend className="visually-hidden">The next wall, typed</legend>
       <DrawTargetChoice />
       <EntryField
@@ -146,6 +146,12 @@ function CornerCount() {
       {returnsToFirst(points) ? 'Back on the first corner: close the outline' : count}
     </span>
   )
+}
+
+/** Stacked on a phone the keyboard takes the lower half: the plan goes to the top of the page while a wall is typed. */
+function bringPlanUp({ target, currentTarget }: FocusEvent<HTMLElement>): void {
+  if (!target.matches('input') || !window.matchMedia('(max-width: 859px)').matches) return
+  currentTarget.closest('main')?.scrollIntoView({ block: 'start' })
 }
 
 /** The corners stay in sight when the paper changes its size: a keyboard slides in, the closing is asked for. */

@@ -8,7 +8,7 @@ import type { Thing } from '#state/view.ts'
 import type { HandlePlace } from '#ui/canvas/hitThings.ts'
 import { cornerPoints, type Target } from '#ui/canvas/nearest.ts'
 import { Measures, ShapeOutline, ThingHandles } from '#ui/canvas/ThingOverlay.tsx'
-import { partitionRing, shapeMiddle, type ThingShape, thingShape, wallRun } from '#ui/canvas/thingShapes.ts'
+import { frontMiddle, partitionRing, type ThingShape, thingShape, wallRun } from '#ui/canvas/thingShapes.ts'
 import type { Size } from '#ui/canvas/usePlanFrame.ts'
 import type { SelectState } from '#ui/canvas/useSelectGestures.ts'
 import type { LengthUnit } from '#units/quantity.ts'
@@ -33,12 +33,12 @@ const HANDLE = 10
 export function SelectOverlay(props: Props) {
   const { room, frame, palette, state, handles, cornerId, thing, thingHandles } = props
   const { hovered } = state
-  const shape = thing && thingShape(room, thing)
+  const piece = thing?.kind === 'furniture' ? room.furniture.find(({ id }) => id === thing.id) : undefined
   return (
     <Group listening={false}>
       <Hovered {...props} />
       <GuideLines frame={frame} palette={palette} guides={state.guides} />
-      <ThingHandles handles={thingHandles} middle={shape && shapeMiddle(shape)} frame={frame} palette={palette} />
+      <ThingHandles handles={thingHandles} front={piece ? frontMiddle(piece) : null} frame={frame} palette={palette} />
       {room.corners
         .filter((corner) => handles.has(corner.id))
         .map((corner) => {

@@ -31,10 +31,10 @@ export function ShapeOutline({ shape, frame, palette }: OnPaper & { readonly sha
 /** Handles of the selected thing. */
 export function ThingHandles({
   handles,
-  middle,
+  front,
   frame,
   palette,
-}: OnPaper & { readonly handles: readonly HandlePlace[]; readonly middle: Point | null }) {
+}: OnPaper & { readonly handles: readonly HandlePlace[]; readonly front: Point | null }) {
   return (
     <>
       {handles.map(({ handle, at }) => {
@@ -42,9 +42,7 @@ export function ThingHandles({
         if (handle.kind !== 'turn') return <Square key={JSON.stringify(handle)} x={x} y={y} palette={palette} />
         return (
           <Group key="turn">
-            {middle && (
-              <Line points={flat(frame, [middle, at])} stroke={palette.accent} strokeWidth={1} dash={[2, 3]} />
-            )}
+            {front && <Line points={flat(frame, [front, at])} stroke={palette.accent} strokeWidth={1} />}
             <Circle x={x} y={y} radius={7} fill={palette.clear} stroke={palette.accent} strokeWidth={1.6} />
           </Group>
         )

@@ -5,11 +5,12 @@ import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
 import { changeFurniture } from '#state/commands/furniture.ts'
 import { deleteCorner, insertCorner } from '#state/commands/outline.ts'
+import { cutRoom } from '#state/commands/partitions.ts'
 import { deleteThing } from '#state/commands/things.ts'
 import type { Adding, Thing, ViewState } from '#state/view.ts'
 import { duplicate } from '#ui/canvas/duplicate.ts'
 import type { Target } from '#ui/canvas/nearest.ts'
-import { openingAt, placeAt, usualColumn } from '#ui/canvas/placing.ts'
+import { cuttingLine, openingAt, placeAt, usualColumn, usualCut } from '#ui/canvas/placing.ts'
 import { selectionAfter } from '#ui/canvas/selecting.ts'
 import { wholeTurn } from '#ui/canvas/thingDrags.ts'
 import { alongWall, wallRun } from '#ui/canvas/thingShapes.ts'
@@ -124,12 +125,12 @@ function insideVerbs(input: ContextInput, at: Point): readonly ContextVerb[] {
     const command = placeAt(setting(input), adding, here)
     return command ? [run(label, command, adding.kind)] : []
   }
-  const cut: Partial<ViewState> = { tool: 'cut', adding: null, surfaceIds: [], cornerId: null, thing: null }
+  const cut = cutRoom(room.id, ...cuttingLine(setting(input), here), usualCut(input.project))
   return [
     ...put('Add height here', { kind: 'height' }),
     ...put('Add furniture here', { kind: 'furniture', furniture: 'other' }),
     run('Add column here', usualColumn(room, here), 'obstacle'),
-    { label: 'Cut in two here', act: { kind: 'view', change: cut } },
+    run('Cut in two here', cut, 'partition'),
     FIT,
   ]
 }

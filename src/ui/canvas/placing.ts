@@ -9,6 +9,7 @@ import { addCeilingPart, addHeight } from '#state/commands/heights.ts'
 import { addObstacle } from '#state/commands/obstacles.ts'
 import { addOpening } from '#state/commands/openings.ts'
 import {
+  USUAL_PARTITION,
   usualCeilingPart,
   usualDrop,
   usualFurniture,
@@ -19,7 +20,8 @@ import {
 import type { Adding, Thing } from '#state/view.ts'
 import { cornerPoints, isInside, nearestWall } from '#ui/canvas/nearest.ts'
 import { roomMiddle } from '#ui/canvas/roomMiddle.ts'
-import { alongWall, wallRun } from '#ui/canvas/thingShapes.ts'
+import { gridStep, roundTo } from '#ui/canvas/snap.ts'
+import { alongWall, type WallRun, wallRun } from '#ui/canvas/thingShapes.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 import { unreachable } from '#units/result.ts'
 
@@ -39,18 +41,30 @@ export function isRectangular(adding: Adding): adding is { readonly kind: Rectan
 
 /** An opening on the wall nearest a place, about that place; null further off than `reach`. */
 export function openingAt(
-  { room, units }: PlaceSetting,
+  setting: PlaceSetting,
   adding: Adding & { readonly kind: 'opening' },
   at: Point,
   reach: Millimetres,
 ): Command | null {
+  const { room } = setting
   const index = nearestWall(cornerPoints(room), at, () => reach)
   const id = index === null ? undefined : room.walls[index]?.id
   const run = id === undefined ? null : wallRun(room, id)
   if (!run) return null
-  const wanted = alongWall(run, at)
-  const { widthMm } = usualOpening(adding.opening, run.id, wanted, units, room)
-  return addOpening(room.id, usualOpening(adding.opening, run.id, wanted - widthMm / 2, units, room))
+  return openingAbout(setting, adding, run, alongWall(run, at))
+}
+
+/** An opening with its middle at a place along a wall, on the grid. */
+function openingAbout(
+  { room, units }: PlaceSetting,
+  { opening }: Adding & { readonly kind: 'opening' },
+  run: WallRun,
+  middleMm: Millimetres,
+): Command {
+  const { widthMm } = usualOpening(opening, run.id, middleMm, units, room)
+  const isHalf = Math.abs(middleMm - run.length / 2) < 1
+  const fromMm = isHalf ? middleMm - widthMm / 2 : roundTo(middleMm - widthMm / 2, gridStep(units))
+  return addOpening(room.id, usualOpening(opening, run.id, fromMm, units, room))
 }
 
 /** What one press puts down at a place. */
@@ -108,22 +122,30 @@ export function usualColumn(room: Room, [x, y]: Point): Command {
 }
 
 /**
- * Where the keyboard puts a new thing: an opening in the middle of the selected wall or the first, anything else in the
- * middle of the clear room; a beam runs across the room, a ceiling part covers its right half.
+ * Where the keyboard puts a new thing, each way after the other until one is possible: an opening in the middle of the
+ * selected wall, else of the first that has room for it; anything else in the middle of the clear room; a beam runs
+ * across the room, a ceiling part covers its right half.
  */
-export function placeInMiddle(setting: PlaceSetting, adding: Adding, selected: readonly string[]): Command | null {
+export function placesInMiddle(setting: PlaceSetting, adding: Adding, selected: readonly string[]): readonly Command[] {
   const { room, result, units } = setting
   if (adding.kind === 'opening') {
-    const id = room.walls.find((wall) => selected.includes(wall.id))?.id ?? room.walls[0]?.id
-    const run = id === undefined ? null : wallRun(room, id)
-    if (!run) return null
-    const { widthMm } = usualOpening(adding.opening, run.id, 0, units, room)
-    return addOpening(room.id, usualOpening(adding.opening, run.id, (run.length - widthMm) / 2, units, room))
+    const isSelected = ({ id }: { readonly id: string }) => selected.includes(id)
+    const walls = [...room.walls.filter(isSelected), ...room.walls.filter((wall) => !isSelected(wall))]
+    return walls.flatMap(({ id }) => {
+      const run = wallRun(room, id)
+      return run ? [openingAbout(setting, adding, run, run.length / 2)] : []
+    })
   }
-  const middle = wholeMillimetres(roomMiddle(room, result))
-  if (adding.kind === 'obstacle') return usualColumn(room, middle)
-  if (!isRectangular(adding)) return placeAt(setting, adding, middle)
-  return ringThing(room, adding.kind, usualRectangle(room, adding.kind, middle))
+  const middle = onGrid(roomMiddle(room, result), units)
+  if (adding.kind === 'obstacle') return [usualColumn(room, middle)]
+  if (isRectangular(adding)) return [ringThing(room, adding.kind, usualRectangle(room, adding.kind, middle))]
+  const command = placeAt(setting, adding, middle)
+  return command ? [command] : []
+}
+
+/** The first that works; if none does the first, for its refusal. */
+export function firstPossible(project: Project, commands: readonly Command[]): Command | null {
+  return commands.find((command) => command.apply(project).ok) ?? commands[0] ?? null
 }
 
 function usualRectangle(room: Room, kind: 'drop' | 'ceiling-part', [x, y]: Point): Ring {
@@ -135,11 +157,12 @@ function usualRectangle(room: Room, kind: 'drop' | 'ceiling-part', [x, y]: Point
     : rectangle([left, y - BEAM / 2], [right, y + BEAM / 2])
 }
 
-/** The line that halves the room across its longer side, through its roomiest place. */
-export function halvingLine(room: Room, result: SchemeResult | null): readonly [Point, Point] {
+/** The line that cuts the room across its longer side: at a place, else through its middle. */
+export function cuttingLine({ room, result, units }: PlaceSetting, at: Point | null): readonly [Point, Point] {
   const [left, right, low, high] = extent(cornerPoints(room))
   const middle: Point = [(left + right) / 2, (low + high) / 2]
-  const [x, y] = wholeMillimetres(isInside(cornerPoints(room), middle) ? middle : roomMiddle(room, result))
+  const own = at ?? (isInside(cornerPoints(room), middle) ? middle : roomMiddle(room, result))
+  const [x, y] = onGrid(own, units)
   return right - left > high - low
     ? [
         [x, low],
@@ -157,8 +180,9 @@ function extent(points: readonly Point[]): readonly [number, number, number, num
   return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)]
 }
 
-function wholeMillimetres([x, y]: Point): Point {
-  return [Math.round(x), Math.round(y)]
+function onGrid([x, y]: Point, units: LengthUnit): Point {
+  const step = gridStep(units)
+  return [roundTo(x, step), roundTo(y, step)]
 }
 
 /** The thing a command has just added: always the last in its list. */
@@ -176,4 +200,12 @@ export function addedThing(project: Project, roomId: string, kind: Thing['kind']
   }
   const id = lists[kind]?.at(-1)?.id
   return id === undefined ? null : { kind, id }
+}
+
+/** A new wall until somebody says better: half its depth to either side of the line. */
+export function usualCut(project: Project) {
+  const taken = new Set(project.partitions.map(({ name }) => name))
+  let name = 'Partition'
+  for (let n = 2; taken.has(name); n += 1) name = `Partition ${n}`
+  return { construction: USUAL_PARTITION, placement: 'middle', name } as const
 }

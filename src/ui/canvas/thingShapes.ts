@@ -139,6 +139,11 @@ export function shapeMiddle(shape: ThingShape): Point {
   return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2]
 }
 
+/** The middle of a footprint's front edge. */
+export function frontMiddle(piece: Furniture): Point {
+  return turnHandle(piece, 0)
+}
+
 /** Where a footprint's turning handle stands: before its front, so far off. */
 export function turnHandle(piece: Furniture, away: Millimetres): Point {
   const turn = (piece.angleDeg * Math.PI) / 180

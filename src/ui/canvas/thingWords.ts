@@ -60,8 +60,8 @@ function detail(room: Room, thing: Thing, units: LengthUnit): string {
   return `, ${formatLength(opening.widthMm, units)} wide, ${from} along Wall ${wall}`
 }
 
-export function howItMoves({ kind }: Thing): string {
-  if (kind === 'partition') return 'It moves with its walls. Delete joins the two rooms.'
+function howItMoves({ kind }: Thing): string {
+  if (kind === 'partition') return 'Arrow keys move it across its line. Delete joins its two rooms.'
   if (kind === 'opening') return 'Arrow keys move it along its wall.'
   return `Arrow keys move it${kind === 'furniture' ? ', R turns it' : ''}.`
 }

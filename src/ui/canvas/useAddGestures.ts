@@ -4,7 +4,15 @@ import type { Command } from '#state/command.ts'
 import type { Adding, Thing } from '#state/view.ts'
 import { addSentence } from '#ui/canvas/addWords.ts'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
-import { addedThing, isRectangular, openingAt, placeAt, placeInMiddle, rectangleOf } from '#ui/canvas/placing.ts'
+import {
+  addedThing,
+  firstPossible,
+  isRectangular,
+  openingAt,
+  placeAt,
+  placesInMiddle,
+  rectangleOf,
+} from '#ui/canvas/placing.ts'
 import type { Touchable } from '#ui/canvas/planTarget.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
@@ -116,7 +124,7 @@ export function useAddGestures(input: Touchable, isTouch: boolean): AddGestures 
       },
       click: press,
     },
-    placeByKey: () => put(adding && placeInMiddle(setting, adding, selected)),
+    placeByKey: () => put(adding && firstPossible(project, placesInMiddle(setting, adding, selected))),
   }
 }
 

@@ -1,11 +1,9 @@
 import { useState } from 'react'
 import type { Point } from '#geometry/polygon.ts'
-import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
 import { cutRoom } from '#state/commands/partitions.ts'
-import { USUAL_PARTITION } from '#state/usualThings.ts'
 import { cutSentence } from '#ui/canvas/addWords.ts'
-import { addedThing, halvingLine } from '#ui/canvas/placing.ts'
+import { addedThing, cuttingLine, usualCut } from '#ui/canvas/placing.ts'
 import type { Touchable } from '#ui/canvas/planTarget.ts'
 import type { Press } from '#ui/canvas/pointer.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
@@ -84,14 +82,7 @@ export function useCutGestures(input: Touchable, isTouch: boolean): AddGestures 
       cancel,
       click: press,
     },
-    placeByKey: () => put(cutRoom(room.id, ...halvingLine(room, result), usualCut(project))),
+    placeByKey: () =>
+      put(cutRoom(room.id, ...cuttingLine({ room, result, units: project.units }, null), usualCut(project))),
   }
-}
-
-/** A new wall until somebody says better: half its depth to either side of the line. */
-export function usualCut(project: Project) {
-  const taken = new Set(project.partitions.map(({ name }) => name))
-  let name = 'Partition'
-  for (let n = 2; taken.has(name); n += 1) name = `Partition ${n}`
-  return { construction: USUAL_PARTITION, placement: 'middle', name } as const
 }
