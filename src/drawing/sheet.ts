@@ -5,9 +5,10 @@ import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
 import { planMarks } from '#drawing/plan.ts'
 import { flowText, type Paragraph } from '#drawing/sheet/flow.ts'
 import { ledgerTable } from '#drawing/sheet/ledgerTable.ts'
+import { openingTable } from '#drawing/sheet/openingTable.ts'
 import { paragraphsOf } from '#drawing/sheet/paragraphs.ts'
 import { type SheetScale, standardScales } from '#drawing/sheet/scales.ts'
-import { scheduleTable } from '#drawing/sheet/schedule.ts'
+import { scheduleTable, type Table } from '#drawing/sheet/schedule.ts'
 import { PAPERS, type SheetInput } from '#drawing/sheet/sheetInput.ts'
 import { TITLE_HEIGHT, titleStrip } from '#drawing/sheet/titleStrip.ts'
 import { SHEET_STYLE } from '#drawing/style.ts'
@@ -22,6 +23,11 @@ const GUTTER = 9
 interface Setting {
   readonly size: number
   readonly columns: number
+}
+
+/** A setting, and whether the openings have their table. */
+interface Wanted extends Setting {
+  readonly openings: boolean
 }
 
 /**
@@ -65,23 +71,40 @@ function* settings(large: boolean): Generator<Setting> {
   for (let size = 1.9; ; size *= 0.92) yield { size, columns: 3 }
 }
 
+/** What a sheet has beside all it must have, as long as the words stay this large, mm. */
+interface Extras {
+  readonly openings: boolean
+  readonly corners: boolean
+  readonly leastSize: number
+}
+
+const EXTRAS: readonly Extras[] = [
+  { openings: true, corners: true, leastSize: 2.1 },
+  { openings: true, corners: false, leastSize: 1.7 },
+  { openings: false, corners: false, leastSize: 0 },
+]
+
 function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
-  const paragraphs = paragraphsOf(input.result)
-  for (const setting of settings(inner.width * inner.height > 80_000)) {
-    const layout = landscape ? beside(input, inner, paragraphs, setting) : below(input, inner, paragraphs, setting)
-    if (layout) return layout
+  for (const extras of EXTRAS) {
+    const paragraphs = paragraphsOf(input.result, extras.corners)
+    for (const setting of settings(inner.width * inner.height > 80_000)) {
+      if (setting.size < extras.leastSize) break
+      const build = landscape ? beside : below
+      const layout = build(input, inner, paragraphs, { ...setting, openings: extras.openings })
+      if (layout) return layout
+    }
   }
   throw new Error('unreachable: sizes shrink until everything fits')
 }
 
 /** Landscape: plan over the assembly list; ledger and cautions in columns at the right. */
-function beside(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], setting: Setting): Layout | null {
+function beside(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], setting: Wanted): Layout | null {
   const { size, columns } = setting
   const column = Math.min(Math.max(inner.width * 0.26, 70), 96)
   const side =
     columns === 1 ? column : Math.min(columns * (column * 0.86 + GUTTER * 0.7) - GUTTER * 0.7, inner.width * 0.58)
   const left = inner.width - side - GUTTER
-  const list = scheduleTable(input.result.surfaces, input.units, left, size)
+  const list = tables(input, left, setting)
   const planHeight = inner.height - list.height - 6
   if (planHeight < inner.height * (size > 1.2 ? 0.3 : 0.15)) return null
   const words = sideColumns(input, paragraphs, setting, {
@@ -98,9 +121,9 @@ function beside(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[],
 }
 
 /** Portrait: plan at the top, then the assembly list over the full width, then ledger and cautions. */
-function below(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], setting: Setting): Layout | null {
+function below(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], setting: Wanted): Layout | null {
   const { size, columns } = setting
-  const list = scheduleTable(input.result.surfaces, input.units, inner.width, size)
+  const list = tables(input, inner.width, setting)
   const share = size > 2 ? 0.36 : 0.45
   const sideHeight = inner.height * share
   const planHeight = inner.height - sideHeight - list.height - 12
@@ -122,6 +145,15 @@ function below(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], 
     plan: { x: inner.x, y: inner.y, width: inner.width, height: planHeight },
     marks: [...list.marks(inner.x, top), ...words],
   }
+}
+
+/** The assembly list, and under it the openings where they are wanted. */
+function tables({ room, result, units }: SheetInput, width: number, { size, openings }: Wanted): Table {
+  const list = scheduleTable(result.surfaces, units, width, size)
+  const second = openings ? openingTable(room, result.openings, units, width, size) : null
+  if (!second) return list
+  const top = list.height + size
+  return { height: top + second.height, marks: (x, y) => [...list.marks(x, y), ...second.marks(x, y + top)] }
 }
 
 function sideColumns(

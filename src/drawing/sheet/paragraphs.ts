@@ -3,8 +3,11 @@ import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Paragraph } from '#drawing/sheet/flow.ts'
 import { joinLabels } from '#drawing/sheet/schedule.ts'
 
-/** Everything the sheet says in sentences: life safety first, then checks, then how far the figures can be trusted. */
-export function paragraphsOf(result: SchemeResult): Paragraph[] {
+/**
+ * Everything the sheet says in sentences: life safety first, then checks, then how far the figures can be trusted, and
+ * the corners as built where there is room for them.
+ */
+export function paragraphsOf(result: SchemeResult, withCorners: boolean): Paragraph[] {
   const ofKind = (kind: 'life-safety' | 'check'): string[] => [
     ...new Set(result.cautions.filter((caution) => caution.kind === kind).map(({ text }) => text)),
   ]
@@ -12,7 +15,13 @@ export function paragraphsOf(result: SchemeResult): Paragraph[] {
     ...section('Life safety', ofKind('life-safety'), true),
     ...section('To be checked', ofKind('check'), false),
     ...section('How far the figures can be trusted', notesOf(result.surfaces), false),
+    ...section('Corners as built', withCorners ? cornerTexts(result) : [], false),
   ]
+}
+
+function cornerTexts({ corners }: SchemeResult): string[] {
+  const built = corners.filter(({ gapMm }) => gapMm !== null).map(({ text }) => text)
+  return built.length === 0 ? [] : [...built, 'The space account keeps the mitre at every corner.']
 }
 
 function section(heading: string, texts: readonly string[], lifeSafety: boolean): Paragraph[] {
