@@ -144,7 +144,7 @@ describe('a room typed from a survey', () => {
         given.openings.map(({ problems }) => problems.length),
       )
     })
-  })
+  }, 180_000)
 
   it('shows a misclosure wall by wall, and spreads it when told to', async () => {
     await hands.press('mm')
@@ -172,6 +172,30 @@ describe('a room typed from a survey', () => {
       [4000, at(4000)],
       [4000, 3000 + at(7000)],
       [0, 3000 + at(11_000)],
+    ])
+  })
+
+  it('asks how to close in a way that everybody can read and answer', async () => {
+    await hands.press('mm')
+    await hands.press('Draw room')
+    for (const text of ['4000 right', '3000 up', '4000 left', '2950 down']) await wall(text)
+    await hands.press('Close outline')
+    await hands.page.addScriptTag({ path: 'node_modules/axe-core/axe.min.js' })
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await hands.page.emulateMedia({ colorScheme })
+      const found = await hands.page.evaluate(async () => {
+        const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string }[] }> } }
+        return (await axe.run()).violations.map(({ id }) => id)
+      })
+      expect(found, colorScheme).toEqual([])
+    }
+    // The chosen way has the focus: an arrow walks on, Enter takes it.
+    await hands.keys('ArrowDown', 'Enter')
+    expect(roundedCorners((await savedProject()).rooms[0])).toEqual([
+      [0, 0],
+      [4000, 0],
+      [4000, 3000],
+      [0, 3000],
     ])
   })
 
@@ -250,6 +274,10 @@ describe('on a phone', () => {
       }
     }
     await look()
+    // With a keyboard of 300 px over the lower half, field and drawing are both still in sight.
+    const [typed, plan] = [await field.boundingBox(), await hands.plan.boundingBox()]
+    expect(typed?.y).toBeLessThan(200)
+    expect((plan?.y ?? 0) + 150).toBeLessThan(PHONE.height - 300)
     await hands.press('Close outline')
     await expect.poll(placeText).toContain('The survey does not quite meet')
     await look()
