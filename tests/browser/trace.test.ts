@@ -199,7 +199,8 @@ describe('a scanned plan traced', () => {
     await expect.poll(() => hands.page.getByText(/^to scale, 1 pixel 4.3 mm$/).count()).toBe(1)
 
     await hands.press('Draw room')
-    for (const colour of [...COLOURS, COLOURS[0]!]) await pressClosely(hands, colour, true)
+    for (const colour of COLOURS) await pressClosely(hands, colour, true)
+    await hands.press('Close outline')
     await hands.untilSaved()
     saved = await savedProject(hands.page)
     const { corners } = saved.project.rooms[0]!
