@@ -67,7 +67,7 @@ describe('a room drawn, described, lined, compared and handed over', () => {
   })
 
   it('takes typed lengths and keeps the angles', async () => {
-    await hands.press('Corners and walls')
+    await hands.press('Outline', hands.bench)
     for (const [wall, length] of [
       [1, '4 m'],
       [2, `16' 4 7/8"`],

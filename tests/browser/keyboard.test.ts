@@ -56,11 +56,12 @@ describe('the main job from the keyboard alone', () => {
   })
 
   it('sets a length and the height by typing', async () => {
-    await enter(page, 'Corners and walls')
+    await enter(page, 'Outline')
     await typeInto(page, 'Length of wall 1', '6 m')
     await expect.poll(ledgerText).toContain('21.00 m²')
     await page.keyboard.press('ControlOrMeta+Z')
     await expect.poll(ledgerText).toContain('17.00 m²')
+    await enter(page, 'Heights')
     await tabTo(page, /^Height of the room/)
     await page.keyboard.press('ControlOrMeta+A')
     await page.keyboard.type('2500')

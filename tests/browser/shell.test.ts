@@ -305,7 +305,7 @@ describe('narrow and coarse', () => {
 
   it('at 390 the plan stays in sight while a number is typed', async () => {
     await hands.page.setViewportSize({ width: 390, height: 844 })
-    await hands.press('Corners and walls')
+    await hands.bench.getByRole('combobox', { name: 'View of the bench' }).selectOption('Outline')
     const field = hands.page.getByLabel('Length of wall 3', { exact: true })
     await field.scrollIntoViewIfNeeded()
     await field.focus()

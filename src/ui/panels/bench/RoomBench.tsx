@@ -42,7 +42,7 @@ export function RoomBench({ several }: { readonly several: Several }) {
           folds
           onChoose={(roomView) => store.setState({ roomView })}
         />
-        {view === 'surfaces' && <SelectButtons several={several} wallsOnly />}
+        <SelectButtons several={several} wallsOnly />
       </header>
       <Shown view={view} />
     </>

@@ -62,7 +62,9 @@ export function checkParts(opening: Opening, check: OpeningCheck, unit: LengthUn
   const opens = check.door?.leaves.map(({ opensDeg }) => opensWords(opensDeg)).join(' and ')
   return [
     check.revealDepthMm > 0 ? `reveal ${length(check.revealDepthMm)}` : 'no reveal',
-    `clear ${length(check.clearWidthMm)} × ${length(check.clearHeightMm)}`,
+    ...(opening.sillMm > 0
+      ? [`clear width ${length(check.clearWidthMm)}`, `head ${length(check.clearHeightMm)} over the new floor`]
+      : [`clear ${length(check.clearWidthMm)} × ${length(check.clearHeightMm)}`]),
     ...(opening.sillMm === 0 && check.thresholdStepMm > 0 ? [`step ${length(check.thresholdStepMm)}`] : []),
     ...(opens === undefined ? [] : [`opens ${opens}`]),
   ]

@@ -71,6 +71,11 @@ describe('what is said of an opening', () => {
   it('speaks of no threshold under a sill', () => {
     const rows = checkRows({ ...door, kind: 'window', sillMm: 900 }, { ...check, door: null }, 'mm')
     expect(rows.map(([name]) => name)).toEqual(['Reveal', 'Clear width', 'Head over the new floor'])
+    expect(checkParts({ ...door, kind: 'window', sillMm: 900 }, { ...check, door: null }, 'mm')).toEqual([
+      'reveal 146 mm',
+      'clear width 781 mm',
+      'head 2003 mm over the new floor',
+    ])
   })
 })
 
