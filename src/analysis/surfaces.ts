@@ -27,8 +27,25 @@ export interface SurfaceInput {
 /** What only the plan can tell about a surface. */
 type FromThePlan = 'areaLostM2' | 'clearLengthMm' | 'swallowed' | 'soundAreaM2' | 'addedMassKg'
 
-/** A surface's build-up, depths and predicted rating. */
-export function describeSurface(input: SurfaceInput): Omit<SurfaceResult, FromThePlan> {
+type Described = Omit<SurfaceResult, FromThePlan>
+
+/** What was described of a surface, by the catalogue it was described with: dragging a corner changes none of it. */
+const kept = new WeakMap<SurfaceFacts, WeakMap<Catalogue, Map<string, Described>>>()
+
+/** A surface's build-up, depths and predicted rating; kept for as long as the same surface is asked about. */
+export function describeSurface(input: SurfaceInput): Described {
+  const { facts, choice, catalogue, kind, label, quality } = input
+  const byCatalogue = kept.get(facts) ?? new WeakMap<Catalogue, Map<string, Described>>()
+  const byChoice = byCatalogue.get(catalogue) ?? new Map<string, Described>()
+  const key = JSON.stringify([choice.assembly, choice.removeLining, kind, label, quality])
+  const described = byChoice.get(key) ?? describe(input)
+  kept.set(facts, byCatalogue)
+  byCatalogue.set(catalogue, byChoice)
+  byChoice.set(key, described)
+  return described
+}
+
+function describe(input: SurfaceInput): Described {
   const { facts, choice, catalogue } = input
   const assembly = catalogue.assemblies.get(choice.assembly) ?? null
   const depths = depthsOf(facts, choice, assembly)

@@ -1,7 +1,7 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
 import { bothLengths } from '#analysis/cautions/words.ts'
 import limits from '#analysis/data/limits.json'
-import { dropBoxes } from '#analysis/heights/boxes.ts'
+import { bareUnderside } from '#analysis/heights/boxes.ts'
 import { facesOf, floorTakesAt, outlineOf } from '#analysis/heights/faces.ts'
 import { type RoomLevels, roomLevels } from '#analysis/heights/levels.ts'
 import { planeAt } from '#analysis/heights/plane.ts'
@@ -29,10 +29,11 @@ function fitCaution(missMm: number): readonly Caution[] {
 }
 
 function dropCautions({ room }: AnalysisInput, levels: RoomLevels): readonly Caution[] {
-  return dropBoxes(levels, room.drops).flatMap((box, k) => {
-    const corners = (room.drops[k]?.corners ?? []).map(({ xMm, yMm }): Point => [xMm, yMm])
-    if (corners.some((corner) => box.bareMm < planeAt(ceilingAt(levels, corner), corner) - SAME_MM)) return []
-    const text = `"${box.name}" has its underside above the ceiling, so nothing hangs down: check its height or the ceiling's.`
+  return room.drops.flatMap((drop) => {
+    const corners = drop.corners.map(({ xMm, yMm }): Point => [xMm, yMm])
+    const bareMm = bareUnderside(levels, drop)
+    if (corners.some((corner) => bareMm < planeAt(ceilingAt(levels, corner), corner) - SAME_MM)) return []
+    const text = `"${drop.name}" has its underside above the ceiling, so nothing hangs down: check its height or the ceiling's.`
     return [check('drop-above-ceiling', text, [])]
   })
 }

@@ -6,21 +6,25 @@ import { centroid } from '#geometry/outline.ts'
 import type { Point, Polygon } from '#geometry/polygon.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
-/** A drop as it ends up: its box in plan, and the level of its underside over the datum, boxed and bare. */
+/** A drop as it ends up: its box in plan, and the level of its boxed underside over the datum. */
 export interface DropBox {
   readonly id: string
   readonly name: string
   readonly plan: readonly Polygon[]
   readonly bottomMm: Millimetres
-  readonly bareMm: Millimetres
 }
 
 /** Drops with their boxing. An underside is level; its height was measured from the floor at the drop's middle. */
 export function dropBoxes(levels: RoomLevels, drops: readonly Drop[]): readonly DropBox[] {
   return drops.map((drop) => {
-    const bareMm = planeAt(levels.floor, centroid(outlineOf(drop)) ?? [0, 0]) + drop.undersideMm
-    return { id: drop.id, name: drop.name, plan: grown(drop), bottomMm: bareMm - drop.boxBelowMm, bareMm }
+    const bareMm = bareUnderside(levels, drop)
+    return { id: drop.id, name: drop.name, plan: grown(drop), bottomMm: bareMm - drop.boxBelowMm }
   })
+}
+
+/** Level of a drop's bare underside over the datum. */
+export function bareUnderside(levels: RoomLevels, drop: Drop): Millimetres {
+  return planeAt(levels.floor, centroid(outlineOf(drop)) ?? [0, 0]) + drop.undersideMm
 }
 
 /** The drop's outline moved outward by its boxing at the sides; as drawn, where its sides would run into each other. */
@@ -33,6 +37,6 @@ function grown(drop: Drop): readonly Polygon[] {
   return bare.ok ? bare.value.clear : []
 }
 
-export function outlineOf(drop: Drop): Point[] {
+function outlineOf(drop: Drop): Point[] {
   return drop.corners.map((corner): Point => [corner.xMm, corner.yMm])
 }
