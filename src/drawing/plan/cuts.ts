@@ -1,7 +1,8 @@
 import type { Opening } from '#analysis/room.ts'
 import type { Stroke } from '#drawing/model.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import type { WallLine } from '#drawing/plan/wallLines.ts'
+import { isSeen } from '#drawing/plan/rings.ts'
+import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
 
 /** An opening where it cuts its wall. */
 export interface Cut {
@@ -13,7 +14,7 @@ export interface Cut {
   readonly selected: boolean
 }
 
-export function cutsOf({ room, walls, frame, isSelected }: PlanContext): Cut[] {
+export function cutsOf({ room, walls, frame, view, style, isSelected }: PlanContext): Cut[] {
   const cuts: Cut[] = []
   const byId = new Map(walls.map((wall) => [wall.id, wall]))
   for (const opening of room.openings) {
@@ -21,7 +22,9 @@ export function cutsOf({ room, walls, frame, isSelected }: PlanContext): Cut[] {
     if (!wall) continue
     const s0 = Math.max(0, opening.fromMm) * frame.scale
     const s1 = Math.min(wall.lengthMm, opening.fromMm + opening.widthMm) * frame.scale
-    if (s1 > s0) cuts.push({ opening, wall, s0, s1, selected: isSelected(opening.id) })
+    const reach = s1 - s0 + Math.abs(wall.depth) + style.firstRow * 2
+    if (s1 > s0 && isSeen(view, [onWall(wall, s0, 0), onWall(wall, s1, 0)], reach))
+      cuts.push({ opening, wall, s0, s1, selected: isSelected(opening.id) })
   }
   return cuts
 }

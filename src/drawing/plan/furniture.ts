@@ -16,6 +16,8 @@ interface Standing {
   readonly footprint: readonly Place[]
   readonly withClearance: readonly Place[]
   readonly fits: boolean
+  /** What is wrong, in a word or two; empty where it fits. */
+  readonly verdict: string
   readonly colour: ColourToken
 }
 
@@ -55,18 +57,21 @@ function standing({ room, result, frame, isSelected }: PlanContext): readonly St
   const checks = new Map(result?.furniture.map((check) => [check.id, check]))
   const placed = (points: ReturnType<typeof footprintOf>): Place[] => points.map((point) => toTarget(frame, point))
   return room.furniture.map((piece) => {
-    const fits = (checks.get(piece.id)?.problems.length ?? 0) === 0
+    const problems = checks.get(piece.id)?.problems ?? []
+    const fits = problems.length === 0
+    const isTight = problems.every(({ code }) => code === 'furniture-clearance')
     return {
       piece,
       footprint: placed(footprintOf(piece)),
       withClearance: placed(footprintOf(piece, piece.clearance)),
       fits,
+      verdict: fits ? '' : isTight ? ' lacks free space' : ' does not fit',
       colour: isSelected(piece.id) ? 'accent' : fits ? 'ink' : 'warn',
     }
   })
 }
 
-function label(context: PlanContext, { piece, footprint, fits, colour }: Standing): Mark[] {
+function label(context: PlanContext, { piece, footprint, fits, verdict, colour }: Standing): Mark[] {
   const { style, placer } = context
   const [x, y] = middleOf(footprint)
   const low = Math.max(...footprint.map(([, py]) => py)) + style.text * 1.2
@@ -74,7 +79,7 @@ function label(context: PlanContext, { piece, footprint, fits, colour }: Standin
   const sign = fits ? 0 : style.text * 1.35
   const middle = y + (CAP_HEIGHT * style.text) / 2
   const common = { role: 'furniture', surfaceId: piece.id } as const
-  const candidates = [fits ? piece.name : `${piece.name} does not fit`, piece.name].flatMap((text) =>
+  const candidates = [`${piece.name}${verdict}`, piece.name].flatMap((text) =>
     [middle, middle - style.text * 1.4, middle + style.text * 1.4, low, high].map((baseline) => {
       const tone = fits && colour === 'ink' ? 'soft' : colour
       const mark = textMark(text, x + sign / 2, baseline, {

@@ -123,6 +123,7 @@ function roundVent(context: PlanContext, cut: Cut, outer: number, face: number):
   const middle = (s0 + s1) / 2
   const reach = (s1 - s0) / 2
   const [x, y] = onWall(wall, middle, (outer + face) / 2)
+  context.placer.take({ x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach })
   const runs = [flatRun([onWall(wall, middle, outer - reach), onWall(wall, middle, face + reach)])]
   const dash = [style.text * 0.6, style.text * 0.2, style.text * 0.1, style.text * 0.2]
   return [

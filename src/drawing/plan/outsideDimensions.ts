@@ -2,6 +2,7 @@ import { toTarget } from '#drawing/frame.ts'
 import type { Mark, Place } from '#drawing/model.ts'
 import { dimensionMarks } from '#drawing/plan/dimension.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
+import { isSeen } from '#drawing/plan/rings.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
 import { formatLength } from '#units/format.ts'
 
@@ -58,26 +59,33 @@ function reachOf([x, y]: Place, outward: Place): number {
 
 function sideOf(walls: readonly WallLine[], outward: Place): Side {
   const reach = Math.max(...walls.map(({ a }) => reachOf(a, outward)))
-  const facing = walls.filter((wall) => -reachOf(wall.inward, outward) > SQUARE)
   const acrossway: Place = [-outward[1], outward[0]]
-  const visible = facing.filter(
-    (wall) => !walls.some((other) => other !== wall && hides(other, wall, outward, acrossway)),
-  )
+  const spans = walls.map((wall) => spanOf(wall, outward, acrossway))
+  const facing = spans.filter(({ wall }) => -reachOf(wall.inward, outward) > SQUARE)
+  const visible = facing
+    .filter((span) => !spans.some((other) => other !== span && hides(other, span)))
+    .map(({ wall }) => wall)
   visible.sort((p, q) => reachOf(p.a, acrossway) - reachOf(q.a, acrossway))
   return { outward, reach, walls: visible }
 }
 
+/** A wall as one side sees it: the stretch it covers, and how far out it stands. */
+interface Span {
+  readonly wall: WallLine
+  readonly low: number
+  readonly high: number
+  readonly out: number
+}
+
+function spanOf(wall: WallLine, outward: Place, acrossway: Place): Span {
+  const [from, to] = [reachOf(wall.a, acrossway), reachOf(wall.b, acrossway)]
+  const out = Math.max(reachOf(wall.a, outward), reachOf(wall.b, outward))
+  return { wall, low: Math.min(from, to), high: Math.max(from, to), out }
+}
+
 /** Something of `other` stands further out over the same stretch. */
-function hides(other: WallLine, wall: WallLine, outward: Place, acrossway: Place): boolean {
-  const span = (line: WallLine): [number, number] => {
-    const ends = [reachOf(line.a, acrossway), reachOf(line.b, acrossway)]
-    return [Math.min(...ends), Math.max(...ends)]
-  }
-  const [low, high] = span(wall)
-  const [otherLow, otherHigh] = span(other)
-  if (Math.min(high, otherHigh) - Math.max(low, otherLow) < 0.5) return false
-  const own = Math.max(reachOf(wall.a, outward), reachOf(wall.b, outward))
-  return Math.max(reachOf(other.a, outward), reachOf(other.b, outward)) > own + 0.5
+function hides(other: Span, span: Span): boolean {
+  return Math.min(span.high, other.high) - Math.max(span.low, other.low) >= 0.5 && other.out > span.out + 0.5
 }
 
 function sideMarks(context: PlanContext, side: Side, opposite: Side): Mark[] {
@@ -167,16 +175,24 @@ function stretchMarks(context: PlanContext, stretch: Stretch, side: Side, offset
   }
   const outermost = (place: Place): Place => at(place, furthestInLine(context.walls, place, side.outward))
   const { from, to } = stretch
-  const line = side.reach + offset
-  return marksOf(context, { ...stretch, from: outermost(from), to: outermost(to) }, at(from, line), at(to, line))
+  const ends = [at(from, side.reach + offset), at(to, side.reach + offset)] as const
+  // A text may stand beyond an end of its line.
+  if (!isSeen(context.view, ends, context.style.text * LONGEST_TEXT)) return []
+  return marksOf(context, { ...stretch, from: outermost(from), to: outermost(to) }, ends[0], ends[1])
 }
+
+/** No length is written wider than this, over the text's size. */
+const LONGEST_TEXT = 8
 
 /** How far out the outline reaches straight ahead of a place: extension lines start there, not along a wall. */
 function furthestInLine(walls: readonly WallLine[], place: Place, outward: Place): number {
   const acrossway: Place = [-outward[1], outward[0]]
   const line = reachOf(place, acrossway)
-  const inLine = walls.filter(({ a }) => Math.abs(reachOf(a, acrossway) - line) < 0.5)
-  return Math.max(reachOf(place, outward), ...inLine.map(({ a }) => reachOf(a, outward)))
+  let furthest = reachOf(place, outward)
+  for (const { a } of walls) {
+    if (Math.abs(reachOf(a, acrossway) - line) < 0.5) furthest = Math.max(furthest, reachOf(a, outward))
+  }
+  return furthest
 }
 
 function ownDimension(context: PlanContext, wall: WallLine): Mark[] {

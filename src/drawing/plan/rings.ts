@@ -1,5 +1,5 @@
 import { type Frame, toTarget } from '#drawing/frame.ts'
-import type { Place } from '#drawing/model.ts'
+import type { Box, Place } from '#drawing/model.ts'
 import type { Point, Polygon } from '#geometry/polygon.ts'
 
 /** A floor shape's rings on the target: outer ring, then holes. */
@@ -15,6 +15,25 @@ export function planPoints(corners: readonly { readonly xMm: number; readonly yM
 /** x, y, x, y ... of places in turn. */
 export function flatRun(places: readonly Place[]): number[] {
   return places.flat()
+}
+
+/** Something of the box round places may be seen in a view; without a view everything is. */
+export function isSeen(view: Box | undefined, places: readonly Place[], beyond = 0): boolean {
+  if (!view) return true
+  let [left, top] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  let [right, bottom] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const [x, y] of places) {
+    left = Math.min(left, x)
+    right = Math.max(right, x)
+    top = Math.min(top, y)
+    bottom = Math.max(bottom, y)
+  }
+  return (
+    left - beyond < view.x + view.width &&
+    right + beyond > view.x &&
+    top - beyond < view.y + view.height &&
+    bottom + beyond > view.y
+  )
 }
 
 /** Middle of the box round places. */

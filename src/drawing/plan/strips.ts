@@ -1,7 +1,7 @@
 import { hatchRuns, type Runs } from '#drawing/hatch.ts'
 import type { Mark, Place } from '#drawing/model.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import { polygonRings } from '#drawing/plan/rings.ts'
+import { isSeen, polygonRings } from '#drawing/plan/rings.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
 import type { Strip } from '#geometry/inset/types.ts'
 
@@ -18,16 +18,17 @@ export function clearGround({ frame, result }: PlanContext): Mark[] {
 
 /** Strips to scale: ground, hatch by what they are made of, boundary. */
 export function stripMarks(context: PlanContext): Mark[] {
-  return (context.result?.inset.strips ?? []).flatMap((strip) => oneStrip(context, strip))
+  const walls = new Map(context.walls.map((wall) => [wall.index, wall]))
+  return (context.result?.inset.strips ?? []).flatMap((strip) => oneStrip(context, strip, walls.get(strip.wall)))
 }
 
-function oneStrip(context: PlanContext, strip: Strip): Mark[] {
+function oneStrip(context: PlanContext, strip: Strip, wall: WallLine | undefined): Mark[] {
   const { frame, style, room, result } = context
-  const wall = context.walls.find(({ index }) => index === strip.wall)
   const surfaceId = wall?.id ?? obstacleAt(standing(room.obstacles, result?.takenOut), strip.wall - room.walls.length)
   const selected = surfaceId !== undefined && context.isSelected(surfaceId)
   const colour = selected ? 'accent' : 'hatch'
   const rings = polygonRings(frame, strip)
+  if (!isSeen(context.view, rings[0] ?? [])) return []
   const ground: Mark = {
     kind: 'polygon',
     role: 'strip',

@@ -3,7 +3,7 @@ import type { Box, Mark, Place } from '#drawing/model.ts'
 import type { ColourToken } from '#drawing/palette.ts'
 import { boxesMeet, growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import { insideTest } from '#drawing/plan/rings.ts'
+import { insideTest, isSeen } from '#drawing/plan/rings.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
 import type { PlanStyle } from '#drawing/style.ts'
 import { CAP_HEIGHT, DESCENT, minusSign, textMark, textWidth } from '#drawing/text.ts'
@@ -96,10 +96,7 @@ function placeAll(context: PlanContext, walls: readonly WallLine[], manner: Mann
 
 /** A tag can stand in the view: what no one sees is not placed. */
 function isNearView({ view, style }: PlanContext, { a, b, depth }: WallLine): boolean {
-  if (!view) return true
-  const reach = style.firstRow * 2 + Math.abs(depth)
-  const [x, y] = [Math.min(a[0], b[0]) - reach, Math.min(a[1], b[1]) - reach]
-  return boxesMeet(view, { x, y, width: Math.abs(a[0] - b[0]) + 2 * reach, height: Math.abs(a[1] - b[1]) + 2 * reach })
+  return isSeen(view, [a, b], style.firstRow * 2 + Math.abs(depth))
 }
 
 function isTelling({ room, style, frame }: PlanContext, { id, lengthMm }: WallLine): boolean {
@@ -184,19 +181,26 @@ function* alongWall(
     const s = wall.length * share
     if (tried.some((other) => Math.abs(other - s) < context.style.air / 2)) continue
     tried.push(s)
-    for (const side of sides) yield tagPlace(context, onWall(wall, s, t), block, side)
+    const centre = onWall(wall, s, t)
+    // Asked first: where the circle has no room, words need not be measured out.
+    if (!context.placer.isFree(circleBox(context.style, centre), block.lines.length === 0)) continue
+    for (const side of sides) yield tagPlace(context, centre, block, side)
   }
 }
 
 function tagPlace({ style }: PlanContext, centre: Place, { lines, width, height }: Block, side: Side): TagPlace {
-  const reach = style.tagRadius
-  const circle: Box = { x: centre[0] - reach, y: centre[1] - reach, width: 2 * reach, height: 2 * reach }
-  const boxes = [growBox(circle, style.air / 2)]
+  const boxes = [circleBox(style, centre)]
   const common = { centre, lines, side, boxes, isOutside: false }
   if (lines.length === 0) return { ...common, words: null, overThin: true }
-  const words = wordsBox(centre, reach + style.air, width, height, side)
+  const words = wordsBox(centre, style.tagRadius + style.air, width, height, side)
   boxes.push(growBox(words, style.air / 2))
   return { ...common, words, overThin: false }
+}
+
+/** What the circle of a tag covers, with its air. */
+function circleBox({ tagRadius, air }: PlanStyle, [x, y]: Place): Box {
+  const reach = tagRadius + air / 2
+  return { x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach }
 }
 
 function wordsBox([x, y]: Place, start: number, width: number, height: number, side: Side): Box {
