@@ -116,13 +116,13 @@ function nearCorner(
   { leftMm, rightMm }: CutLine,
   [enters, leaves]: readonly [Crossing, Crossing],
 ): CutRefusal | null {
+  const count = outline.length
   const strip = Math.max(leftMm + rightMm, ON_LINE_MM)
-  const isNear = (corner: number) => Math.abs(across(outline[corner % outline.length]!)) < strip
-  for (const { edge } of [enters, leaves]) {
-    if (isNear(edge) && isNear(edge + 1)) return { kind: 'along-wall', edge }
-    if (isNear(edge)) return { kind: 'near-corner', corner: edge }
-    if (isNear(edge + 1)) return { kind: 'near-corner', corner: (edge + 1) % outline.length }
-  }
+  const isNear = (corner: number) => Math.abs(across(outline[corner]!)) < strip
+  const near = [enters, leaves].flatMap(({ edge }) => [edge, (edge + 1) % count].filter(isNear))
+  const first = near.find((corner) => near.includes((corner + 1) % count))
+  if (first !== undefined) return { kind: 'along-wall', edge: first }
+  if (near[0] !== undefined) return { kind: 'near-corner', corner: near[0] }
   const between = outline.findIndex((point, corner) => {
     const place = along(point)
     return isNear(corner) && place > enters.along - strip && place < leaves.along + strip

@@ -1,14 +1,20 @@
 import fc from 'fast-check'
 import type { Point } from '#geometry/polygon.ts'
-import type { Project } from '#project/project.ts'
+import type { Project, Underlay } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
 import { setDiagonal } from '#state/commands/diagonals.ts'
+import { addDrop } from '#state/commands/drops.ts'
+import { addFurniture } from '#state/commands/furniture.ts'
+import { addCeilingPart, addHeight } from '#state/commands/heights.ts'
+import { addObstacle } from '#state/commands/obstacles.ts'
 import { wallLength } from '#state/commands/openingChecks.ts'
 import { addOpening } from '#state/commands/openings.ts'
 import { drawOutline } from '#state/commands/outline.ts'
-import { runThrough } from '#state/commands/schemes.ts'
+import { cutRoom } from '#state/commands/partitions.ts'
+import { layFloorLevel, runThrough, takeOutObstacle } from '#state/commands/schemes.ts'
 import { assignAssembly, describeSurfaces } from '#state/commands/surfaces.ts'
-import { usualOpening } from '#state/usualThings.ts'
+import { addUnderlay } from '#state/commands/underlays.ts'
+import { usualCeilingPart, usualDrop, usualFurniture, usualObstacle, usualOpening } from '#state/usualThings.ts'
 import { rectangularProject } from '#ui/newProject.ts'
 import { type RoomDraw, roomDraws } from './geometryFuzz.ts'
 import { randomRoom } from './geometryRooms.ts'
@@ -91,3 +97,50 @@ export function firstDifference(one: unknown, other: unknown, at = 'project'): s
 }
 
 export const anyShare = fc.double({ min: 0.02, max: 0.98, noNaN: true })
+
+/** A picture that lies nowhere but in tests. */
+export const A_PICTURE: Omit<Underlay, 'id'> = {
+  name: 'Scan',
+  sha256: 'ab'.repeat(32),
+  mime: 'image/png',
+  widthPx: 2000,
+  heightPx: 1500,
+  xMm: 0,
+  yMm: 0,
+  mmPerPx: 5,
+  angleDeg: 0,
+  opacity: 0.5,
+  isLocked: false,
+  isShown: true,
+}
+
+const square = (x: number, y: number, size: number) => [
+  { xMm: x, yMm: y },
+  { xMm: x + size, yMm: y },
+  { xMm: x + size, yMm: y + size },
+  { xMm: x, yMm: y + size },
+]
+
+/** Two rooms with at least one of every kind of thing there is, numbered 1 by kind. */
+export function fullProject(): Project {
+  const empty = plainProject(6000, 4000)
+  const [room] = empty.rooms
+  if (!room) throw new Error('no room')
+  const made = applied(
+    empty,
+    addOpening('room-1', usualOpening('door', 'wall-1', 400, 'mm', room)),
+    addObstacle('room-1', usualObstacle(square(2000, 2500, 300), room)),
+    addDrop('room-1', usualDrop(square(500, 500, 800), room)),
+    addHeight('room-1', null, { xMm: 2000, yMm: 0, heightMm: 2350, floorMm: -20 }),
+    addCeilingPart('room-1', usualCeilingPart(square(1800, 1000, 1000), room)),
+    addFurniture('room-1', usualFurniture('desk', 1500, 3300, 'mm', room)),
+    setDiagonal('room-1', 'corner-1', 'corner-3', 7211),
+    takeOutObstacle('scheme-1', 'obstacle-1', true),
+    layFloorLevel('scheme-1', 'floor-1', true),
+    runThrough('scheme-1', 'corner-1', 'wall-1'),
+    addUnderlay(A_PICTURE),
+    cutRoom('room-1', [3600, 0], [3600, 4000], { construction: 'block-dense-100', placement: 'middle', name: 'Wall' }),
+    setDiagonal('room-1', 'corner-1', 'corner-5', 5300),
+  )
+  return made
+}

@@ -1,5 +1,5 @@
 import type { Room } from '#analysis/room.ts'
-import { intersection } from '#geometry/clip.ts'
+import { areaOf, intersection } from '#geometry/clip.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
@@ -81,8 +81,11 @@ function newRoom(project: Project, name: string, points: readonly Point[]): Room
   }
 }
 
+/** What rounding may leave between two rooms that share a wall's line, mm2. */
+const ROUNDING_MM2 = 1000
+
 function overlaps(one: Room, other: Room): boolean {
   if (one.corners.length < 3) return false
   const shapes = [one, other].map((room) => [{ outline: ringOf(room.corners), holes: [] }])
-  return intersection(shapes[0] ?? [], shapes[1] ?? []).length > 0
+  return areaOf(intersection(shapes[0] ?? [], shapes[1] ?? [])) > ROUNDING_MM2
 }

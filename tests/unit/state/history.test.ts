@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { FURNITURE_KINDS, OPENING_KINDS } from '#analysis/room.ts'
 import type { SurfaceKind } from '#assemblies/assembly.ts'
 import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
@@ -11,12 +12,32 @@ import {
   saveAndBuild,
   saveAssembly,
 } from '#state/commands/assemblies.ts'
+import { deleteDiagonal, setDiagonal, squareToDiagonal } from '#state/commands/diagonals.ts'
+import { addDrop, changeDrop } from '#state/commands/drops.ts'
+import { addFurniture, changeFurniture } from '#state/commands/furniture.ts'
+import { addCeilingPart, addHeight, changeCeilingPart, changeHeight, setCeilingShape } from '#state/commands/heights.ts'
+import { addObstacle, changeObstacle } from '#state/commands/obstacles.ts'
+import { addOpening, changeOpening } from '#state/commands/openings.ts'
 import { deleteCorner, insertCorner, moveCorner, setRoomHeight, startRectangle } from '#state/commands/outline.ts'
+import { changePartition, cutRoom, joinRooms } from '#state/commands/partitions.ts'
 import { renameProject, setNote, setUnits } from '#state/commands/project.ts'
-import { copyScheme, deleteScheme, proposeScheme } from '#state/commands/schemes.ts'
+import { addRoom, deleteRoom, renameRoom } from '#state/commands/rooms.ts'
+import {
+  copyScheme,
+  deleteScheme,
+  layFloorLevel,
+  proposeScheme,
+  runThrough,
+  takeOutObstacle,
+} from '#state/commands/schemes.ts'
 import { assignAssembly, describeSurfaces, removeLining } from '#state/commands/surfaces.ts'
+import { deleteThing, moveThing, moveThingCorner } from '#state/commands/things.ts'
+import { addUnderlay, changeUnderlay } from '#state/commands/underlays.ts'
 import { moveWall, setWallLength } from '#state/commands/wall.ts'
 import { createDocumentStore } from '#state/history.ts'
+import { usualCeilingPart, usualDrop, usualFurniture, usualObstacle, usualOpening } from '#state/usualThings.ts'
+import type { Thing } from '#state/view.ts'
+import { A_PICTURE, fullProject } from '../../support/anyProject.ts'
 import { anOwnAssembly } from '../../support/ownAssembly.ts'
 import { CATALOGUE, openSample } from '../../support/samples.ts'
 
@@ -27,7 +48,9 @@ const anyCommand: fc.Arbitrary<Command> = fc.oneof(
   fc
     .record({ x: fc.integer({ min: -900, max: 900 }), y: fc.integer({ min: -900, max: 900 }) })
     .map(({ x, y }) => moveCorner('room-1', 'corner-1', x, y)),
-  fc.integer({ min: 0, max: 9000 }).map((length) => setWallLength('room-1', 'wall-2', length, 'to')),
+  fc
+    .record({ length: fc.integer({ min: 0, max: 9000 }), moves: fc.constantFrom<'from' | 'to'>('from', 'to') })
+    .map(({ length, moves }) => setWallLength('room-1', 'wall-2', length, moves)),
   fc.integer({ min: -500, max: 500 }).map((by) => moveWall('room-1', 'wall-3', by)),
   fc.constantFrom(-10, 0, 1500, 2400, 4000, 99_999_999).map((height) => setRoomHeight('room-1', height)),
   fc.constantFrom('A', 'B', ' ', 'x'.repeat(201)).map(renameProject),
@@ -55,16 +78,118 @@ const anyCommand: fc.Arbitrary<Command> = fc.oneof(
   fc.constantFrom('corner-1', 'corner-3', 'corner-5').map((id) => deleteCorner('room-1', id)),
 )
 
+/** Names of things that the commands below may or may not have made. */
+const things = fc.constantFrom<Thing>(
+  { kind: 'opening', id: 'opening-1' },
+  { kind: 'opening', id: 'opening-3' },
+  { kind: 'obstacle', id: 'obstacle-1' },
+  { kind: 'drop', id: 'drop-1' },
+  { kind: 'height', id: 'height-1' },
+  { kind: 'height', id: 'height-3' },
+  { kind: 'ceiling-part', id: 'part-1' },
+  { kind: 'furniture', id: 'furniture-1' },
+  { kind: 'partition', id: 'partition-1' },
+  { kind: 'underlay', id: 'underlay-1' },
+)
+const places = fc.integer({ min: -3000, max: 9000 })
+const depths = fc.constantFrom(-1, 0, 25, 300, 70_000, Number.NaN)
+const sizes = fc.constantFrom(-5, 0, 40, 900, 2300, 70_000, Number.POSITIVE_INFINITY)
+const names = fc.constantFrom('Duct', '', 'x'.repeat(201))
+const rooms = fc.constantFrom('room-1', 'room-2', 'room-9')
+const rings = fc.record({ x: places, y: places, width: fc.integer({ min: 0, max: 2000 }) }).map(({ x, y, width }) => [
+  { xMm: x, yMm: y },
+  { xMm: x + width, yMm: y },
+  { xMm: x + width, yMm: y + 700 },
+  { xMm: x, yMm: y + 700 },
+])
+const room = garage.rooms[0]
+if (!room) throw new Error('no room')
+
+const thingCommand: fc.Arbitrary<Command> = fc.oneof(
+  fc
+    .record({
+      kind: fc.constantFrom(...OPENING_KINDS),
+      from: places,
+      wall: fc.constantFrom('wall-1', 'wall-3', 'wall-7'),
+    })
+    .map(({ kind, from, wall }) => addOpening('room-1', usualOpening(kind, wall, from, 'mm', room))),
+  fc
+    .record({ fromMm: depths, widthMm: sizes, sillMm: depths, revealLiningMm: depths, name: names })
+    .map((patch) => changeOpening('room-1', 'opening-1', patch)),
+  rings.map((corners) => addObstacle('room-1', usualObstacle(corners, room))),
+  depths.map((liningMm) => changeObstacle('room-1', 'obstacle-1', { liningMm })),
+  rings.map((corners) => addDrop('room-1', usualDrop(corners, room))),
+  fc
+    .record({ undersideMm: sizes, boxBelowMm: depths, boxSidesMm: depths })
+    .map((patch) => changeDrop('room-1', 'drop-1', patch)),
+  fc
+    .record({ xMm: places, yMm: places, heightMm: sizes, floorMm: depths })
+    .chain((point) => fc.constantFrom(null, 'part-1').map((part) => addHeight('room-1', part, point))),
+  sizes.map((heightMm) => changeHeight('room-1', 'height-1', { heightMm })),
+  fc.constantFrom<'level' | 'as-measured'>('level', 'as-measured').map((shape) => setCeilingShape('room-1', shape)),
+  rings.map((corners) => addCeilingPart('room-1', usualCeilingPart(corners, room))),
+  names.map((name) => changeCeilingPart('room-1', 'part-1', { name })),
+  fc
+    .record({ kind: fc.constantFrom(...FURNITURE_KINDS), x: places, y: places })
+    .map(({ kind, x, y }) => addFurniture('room-1', usualFurniture(kind, x, y, 'mm', room))),
+  fc
+    .record({ widthMm: sizes, angleDeg: fc.constantFrom(15, -200, 900, Number.NaN) })
+    .map((patch) => changeFurniture('room-1', 'furniture-1', patch)),
+  fc
+    .record({ room: rooms, thing: things, dx: places, dy: places })
+    .map(({ room: id, thing, dx, dy }) => moveThing(id, thing, dx, dy)),
+  fc
+    .record({ thing: things, index: fc.nat(4), x: places, y: places })
+    .map(({ thing, index, x, y }) => moveThingCorner('room-1', thing, index, x, y)),
+  fc.record({ room: rooms, thing: things }).map(({ room: id, thing }) => deleteThing(id, thing)),
+  fc
+    .record({ room: rooms, from: fc.tuple(places, places), to: fc.tuple(places, places), name: names })
+    .map(({ room: id, from, to, name }) =>
+      cutRoom(id, from, to, { construction: 'block-dense-100', placement: 'middle', name }),
+    ),
+  fc
+    .constantFrom('block-dense-100', 'brick-215', 'slab-on-ground')
+    .map((construction) => changePartition('partition-1', { construction, placement: 'first' })),
+  fc.constant(joinRooms('partition-1')),
+  fc.record({ x: places, y: places, name: names }).map(({ x, y, name }) =>
+    addRoom(name, [
+      [x, y],
+      [x + 2000, y],
+      [x + 2000, y + 1500],
+      [x, y + 1500],
+    ]),
+  ),
+  fc.record({ room: rooms, name: names }).map(({ room: id, name }) => renameRoom(id, name)),
+  rooms.map(deleteRoom),
+  fc
+    .record({ to: fc.constantFrom('corner-2', 'corner-3', 'corner-4'), measured: sizes })
+    .map(({ to, measured }) => setDiagonal('room-1', 'corner-1', to, measured)),
+  fc.integer({ min: 6900, max: 7400 }).map((measured) => setDiagonal('room-1', 'corner-1', 'corner-3', measured)),
+  fc.constant(squareToDiagonal('room-1', 'diagonal-1')),
+  fc.constant(deleteDiagonal('room-1', 'diagonal-1')),
+  fc.boolean().map((out) => takeOutObstacle('scheme-1', 'obstacle-1', out)),
+  fc.boolean().map((level) => layFloorLevel('scheme-1', 'floor-1', level)),
+  fc.constantFrom('wall-1', 'wall-2', 'wall-4', null).map((wall) => runThrough('scheme-1', 'corner-1', wall)),
+  fc.constant(addUnderlay(A_PICTURE)),
+  fc
+    .record({ mmPerPx: sizes, opacity: fc.constantFrom(0, 0.5, 2), isLocked: fc.boolean() })
+    .map((patch) => changeUnderlay('underlay-1', patch)),
+)
+
+/** A document as it came, and one with a thing of every kind in two rooms. */
+const anyStart = fc.constantFrom(garage, fullProject())
+const anyChange = fc.oneof(anyCommand, thingCommand)
+
 describe('the document', () => {
   it('is back where it began after n undos, and where it was after n redos', () => {
     fc.assert(
-      fc.property(fc.array(anyCommand, { maxLength: 25 }), (commands) => {
-        const store = createDocumentStore(garage)
+      fc.property(anyStart, fc.array(anyChange, { maxLength: 40 }), (start, commands) => {
+        const store = createDocumentStore(start)
         for (const command of commands) store.run(command)
         const end = store.store.getState().project
         const steps = store.store.getState().past.length
         for (let i = 0; i < steps; i += 1) store.undo()
-        expect(store.store.getState().project).toBe(garage)
+        expect(store.store.getState().project).toBe(start)
         for (let i = 0; i < steps; i += 1) store.redo()
         expect(store.store.getState().project).toBe(end)
       }),
@@ -74,8 +199,8 @@ describe('the document', () => {
 
   it('can always be written and opened again, whatever was done to it', () => {
     fc.assert(
-      fc.property(fc.array(anyCommand, { maxLength: 25 }), (commands) => {
-        const store = createDocumentStore(garage)
+      fc.property(anyStart, fc.array(anyChange, { maxLength: 40 }), (start, commands) => {
+        const store = createDocumentStore(start)
         for (const command of commands) store.run(command)
         const read = readProject(writeProject(store.store.getState().project), CATALOGUE)
         expect(read.ok ? read.value : read.error.problems).toEqual({
