@@ -6,7 +6,7 @@ import type { ColourToken } from '#drawing/palette.ts'
 import { growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { flatRun, middleOf } from '#drawing/plan/rings.ts'
-import { CAP_HEIGHT, textMark } from '#drawing/text.ts'
+import { CAP_HEIGHT, textMark, textWidth } from '#drawing/text.ts'
 import { warningSign } from '#drawing/warningSign.ts'
 
 /** A piece as it stands on the target. */
@@ -74,20 +74,14 @@ function standing({ room, result, frame, isSelected }: PlanContext): readonly St
 function label(context: PlanContext, { piece, footprint, fits, verdict, colour }: Standing): Mark[] {
   const { style, placer } = context
   const [x, y] = middleOf(footprint)
-  const low = Math.max(...footprint.map(([, py]) => py)) + style.text * 1.2
-  const high = Math.min(...footprint.map(([, py]) => py)) - style.text * 0.5
-  const sign = fits ? 0 : style.text * 1.35
+  const sign = fits ? 0 : style.text * SIGN
   const middle = y + (CAP_HEIGHT * style.text) / 2
   const common = { role: 'furniture', surfaceId: piece.id } as const
+  const tone = fits && colour === 'ink' ? 'soft' : colour
   const candidates = [`${piece.name}${verdict}`, piece.name].flatMap((text) =>
-    [middle, middle - style.text * 1.4, middle + style.text * 1.4, low, high].map((baseline) => {
-      const tone = fits && colour === 'ink' ? 'soft' : colour
-      const mark = textMark(text, x + sign / 2, baseline, {
-        ...common,
-        size: style.text,
-        anchor: 'middle',
-        colour: tone,
-      })
+    labelPlaces(context, footprint, sign + textWidth(text, style.text, 400)).map(([centre, baseline]) => {
+      const textStyle = { ...common, size: style.text, anchor: 'middle', colour: tone } as const
+      const mark = textMark(text, centre + sign / 2, baseline, textStyle)
       const box = { ...mark.box, x: mark.box.x - sign, width: mark.box.width + sign }
       return { mark, boxes: [growBox(box, style.air / 4)] }
     }),
@@ -98,6 +92,30 @@ function label(context: PlanContext, { piece, footprint, fits, verdict, colour }
   const left = found ? found.mark.box.x - sign : x - style.text / 2
   const baseline = found ? found.mark.y : middle
   return [...warningSign(left, baseline, style.text, 'furniture', piece.id), ...(found ? [found.mark] : [])]
+}
+
+/** Width of the warning sign with the space after it, over the text's size. */
+const SIGN = 1.35
+
+/** Middles of a label of some width: in the footprint, under and over it, beside it. */
+function labelPlaces({ style }: PlanContext, footprint: readonly Place[], width: number): readonly Place[] {
+  const [x, y] = middleOf(footprint)
+  const xs = footprint.map(([px]) => px)
+  const ys = footprint.map(([, py]) => py)
+  const middle = y + (CAP_HEIGHT * style.text) / 2
+  const low = Math.max(...ys) + style.text * 1.2
+  const high = Math.min(...ys) - style.text * 0.5
+  const right = Math.max(...xs) + style.air * 2 + width / 2
+  const left = Math.min(...xs) - style.air * 2 - width / 2
+  return [
+    ...[middle, middle - style.text * 1.4, middle + style.text * 1.4, low, high].map((at): Place => [x, at]),
+    [right, middle],
+    [left, middle],
+    ...[low, high].flatMap((at): Place[] => [
+      [Math.min(...xs) + width / 2, at],
+      [Math.max(...xs) - width / 2, at],
+    ]),
+  ]
 }
 
 function between(a: Place, b: Place, share: number): Place {

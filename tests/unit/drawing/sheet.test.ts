@@ -136,6 +136,19 @@ describe('the sheet', () => {
     }
   }
 
+  it('lists how every opening stands and the corners as built, and leaves them out before a caution', () => {
+    const sheet = { ...base, room: room.rooms[0]!, result: concrete, paper: 'a3' } as const
+    const words = said(sheetDrawing(sheet))
+    for (const text of ['Stair door, Wall 4', `2'-6 1/4"`, `6'-7 1/2"`, 'opens to 90°', 'Corners as built']) {
+      expect(words).toContain(text)
+    }
+    expect(words).toContain('The space account keeps the mitre at every corner.')
+    const many = cautions(90)
+    const crowded = said(sheetDrawing({ ...sheet, paper: 'letter', result: { ...concrete, cautions: many } }))
+    expect(crowded).not.toContain('Corners as built')
+    for (const { text } of many) expect(crowded).toContain(text)
+  })
+
   it('tells the height under each drop right after the height away from them', () => {
     const lines = texts(sheetDrawing({ ...base, room: room.rooms[0]!, result: concrete, paper: 'a3' })).filter(
       ({ role }) => role === 'ledger',
