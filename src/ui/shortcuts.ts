@@ -23,6 +23,7 @@ export type ShortcutAction =
   | 'zoom-out'
   | 'close-outline'
   | 'take-back'
+  | 'aim-wall'
 
 export interface Shortcut {
   /** Mod is Ctrl, or Cmd on a Mac; any-of modifiers are written Shift?, Alt?. */
@@ -105,6 +106,12 @@ export const SHORTCUTS: readonly Shortcut[] = [
   },
   { keys: ['Enter'], label: 'Close the outline', place: 'while drawing', action: 'close-outline' },
   { keys: ['Backspace'], label: 'Take the last corner back', place: 'while drawing', action: 'take-back' },
+  {
+    keys: ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown'],
+    label: 'Aim the next wall, in the field of its direction or in an empty one of its length',
+    place: 'while drawing',
+    action: 'aim-wall',
+  },
 ]
 
 export type ShortcutHandlers = Partial<Record<ShortcutAction, (event: KeyboardEvent) => void>>

@@ -69,7 +69,7 @@ function GoOnDrawing() {
     <p className="quiet">
       An outline of {count === 1 ? 'one corner' : `${count} corners`} was begun and left; drawing a new one takes its
       place.{' '}
-      <button type="button" className="verb" onClick={() => openDrawing(session, shell)}>
+      <button type="button" className="verb verb-in-text" onClick={() => openDrawing(session, shell)}>
         Go on with it
       </button>
     </p>
