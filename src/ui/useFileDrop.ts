@@ -3,7 +3,7 @@ import { openFile } from '#ui/openFile.ts'
 import { useSession } from '#ui/session.ts'
 import { useShell } from '#ui/shell.ts'
 
-/** Opens a project file dropped anywhere on the page; true while one hangs over it. */
+/** Opens a file dropped anywhere on the page, and a picture that is pasted; true while a file hangs over the page. */
 export function useFileDrop(): boolean {
   const session = useSession()
   const shell = useShell()
@@ -27,10 +27,22 @@ export function useFileDrop(): boolean {
       const file = event.dataTransfer?.files[0]
       if (file) void openFile(session, shell, file)
     }
+    const paste = (event: ClipboardEvent) => {
+      const file = event.clipboardData?.files[0]
+      if (!file || !isToPaste(file)) return
+      event.preventDefault()
+      void openFile(session, shell, file)
+    }
+    window.addEventListener('paste', paste, { signal })
     window.addEventListener('dragover', over, { signal })
     window.addEventListener('dragleave', leave, { signal })
     window.addEventListener('drop', drop, { signal })
     return () => ended.abort()
   }, [session, shell])
   return isOver
+}
+
+/** A pasted text belongs to the field it is pasted into; a picture can only be meant for the plan. */
+function isToPaste(file: File): boolean {
+  return file.type.startsWith('image/') || file.type === 'application/pdf'
 }

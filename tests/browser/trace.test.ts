@@ -300,6 +300,24 @@ describe('a PDF, and files that are none of these', () => {
     await hands.page.getByRole('button', { name: 'Calibrate three, page 2' }).waitFor()
   })
 
+  it.each(['drop', 'paste'])('a picture that comes by %s lies under the plan', async (way) => {
+    const { page } = await openHands(await newContext(), server.address)
+    await page.evaluate(
+      ({ way, base64 }) => {
+        const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
+        const data = new DataTransfer()
+        data.items.add(new File([bytes], 'brought.png', { type: 'image/png' }))
+        const event =
+          way === 'drop'
+            ? new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true })
+            : new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true })
+        document.body.dispatchEvent(event)
+      },
+      { way, base64: SCAN.toString('base64') },
+    )
+    await page.getByRole('button', { name: 'Calibrate brought' }).waitFor()
+  })
+
   const huge = Buffer.from(SCAN)
   huge.writeUInt32BE(60_000, 16)
   huge.writeUInt32BE(60_000, 20)
