@@ -99,7 +99,7 @@ async function pressClosely(hands: Hands, colour: Colour, free: boolean): Promis
   await page.mouse.move(2, 2)
   await hands.press('Fit')
   let at = await look(hands, colour)
-  for (const notches of [-600, -500]) {
+  for (const notches of [-900, -700]) {
     await page.mouse.move(...at)
     await page.mouse.wheel(0, notches)
     await page.mouse.move(2, 2)
