@@ -44,7 +44,7 @@ function RoomRow({ room, number, isOnly }: RowProps) {
       <th scope="row">
         <button type="button" className="row-button" aria-pressed={shown} onClick={() => show(room.id)}>
           {shown ? 'On the page' : 'Show'}
-          <span className="visually-hidden">: {room.name}</span>
+          <span className="visually-hidden"> {room.name}</span>
         </button>
       </th>
       <td data-label="Name">

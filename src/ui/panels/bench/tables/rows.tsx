@@ -104,7 +104,7 @@ export function ThingRow({ thing, name, columns, under, says, canDelete = true, 
         {children}
         <td data-label="" className="row-verbs">
           <button type="button" className="row-button" onClick={() => verbs.open(thing)}>
-            All of it<span className="visually-hidden">: {name}</span>
+            All of it<span className="visually-hidden"> for {name}</span>
           </button>
           <button type="button" className="row-button" disabled={!canDelete} onClick={() => verbs.remove(thing)}>
             Delete<span className="visually-hidden"> {name}</span>
