@@ -212,7 +212,7 @@ describe('a scanned plan traced', () => {
     )
     expect(corners).toHaveLength(ROOM.length)
     expect(Math.max(...off), `off by ${off.map((mm) => mm.toFixed(1)).join(', ')} mm`).toBeLessThan(5)
-  })
+  }, 180_000)
 
   it('carries its picture in the saved file, and in no version kept on the machine', async () => {
     const [underlay] = saved.project.underlays
@@ -316,6 +316,27 @@ describe('a PDF, and files that are none of these', () => {
       { way, base64: SCAN.toString('base64') },
     )
     await page.getByRole('button', { name: 'Calibrate brought' }).waitFor()
+  })
+
+  it('a photo larger than is kept is brought down, and says so', async () => {
+    const { page } = await openHands(await newContext(), server.address)
+    await page.evaluate(async () => {
+      const canvas = new OffscreenCanvas(5000, 2000)
+      const pen = canvas.getContext('2d')!
+      const shade = pen.createLinearGradient(0, 0, 5000, 2000)
+      shade.addColorStop(0, '#224')
+      shade.addColorStop(1, '#edc')
+      pen.fillStyle = shade
+      pen.fillRect(0, 0, 5000, 2000)
+      const data = new DataTransfer()
+      data.items.add(
+        new File([await canvas.convertToBlob({ type: 'image/jpeg' })], 'photo.jpg', { type: 'image/jpeg' }),
+      )
+      document.body.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true }))
+    })
+    await page.getByText('It was 5000 by 2000 pixels and is kept at 4000 by 1600: at most 4000 a side.').waitFor()
+    const [underlay] = (await savedProject(page)).project.underlays
+    expect(underlay).toMatchObject({ mime: 'image/jpeg', widthPx: 4000, heightPx: 1600 })
   })
 
   const huge = Buffer.from(SCAN)
