@@ -51,6 +51,8 @@ export function openProject(session: Session, shell: Shell, project: Project, la
     ...placesOf(project),
     surfaceIds: [],
     cornerId: null,
+    thing: null,
+    adding: null,
     tool: 'select',
     pointedAssembly: null,
     showsSheet: false,
