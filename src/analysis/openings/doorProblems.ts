@@ -40,21 +40,23 @@ export function lobbyProblems({ opening, site }: Placed, leaves: readonly Stoppe
 
 /** Doors whose leaves pass over the same floor. */
 export function crossingProblems(
-  one: Placed,
+  own: Placed,
   leaves: readonly StoppedLeaf[],
   others: readonly { readonly placed: Placed; readonly leaves: readonly StoppedLeaf[] }[],
 ): readonly Note[] {
   return others
-    .filter(({ placed }) => placed !== one)
-    .filter((other) => leaves.some(({ sweep }) => other.leaves.some((theirs) => meet(sweep, theirs.sweep))))
+    .filter(({ placed }) => placed !== own)
+    .filter((other) => leaves.some((one) => other.leaves.some((theirs) => meet(one, theirs))))
     .map(({ placed }) => ({
       code: 'swings-cross',
-      text: `${one.opening.name} and ${placed.opening.name} swing over the same floor, so one can hold the other shut: hang one of them on its other jamb, or let it swing the other way.`,
+      text: `${own.opening.name} and ${placed.opening.name} swing over the same floor, so one can hold the other shut: hang one of them on its other jamb, or let it swing the other way.`,
     }))
 }
 
-function meet(one: StoppedLeaf['sweep'], other: StoppedLeaf['sweep']): boolean {
-  return areaWithin(one, [{ outline: other, holes: [] }]) > TOUCH_MM2
+function meet(one: StoppedLeaf, other: StoppedLeaf): boolean {
+  const [a, b] = [one.leaf.hinge, other.leaf.hinge]
+  if (Math.hypot(a[0] - b[0], a[1] - b[1]) >= one.leaf.widthMm + other.leaf.widthMm) return false
+  return areaWithin(one.sweep, [{ outline: other.sweep, holes: [] }]) > TOUCH_MM2
 }
 
 /** Thickness of open leaves that stand between the jambs: all that are stopped square to the wall or before. */

@@ -4,6 +4,7 @@ import { dimensionMarks } from '#drawing/plan/dimension.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { polygonRings } from '#drawing/plan/rings.ts'
 import type { WallLine } from '#drawing/plan/wallLines.ts'
+import { textWidth } from '#drawing/text.ts'
 import type { Polygon } from '#geometry/polygon.ts'
 import { formatLength } from '#units/format.ts'
 
@@ -31,6 +32,8 @@ interface Axes {
 
 /** Most dimensions in one direction: a plain room has one, an L two. */
 const MOST_A_DIRECTION = 2
+/** The most telling distances come first; in a room of hundreds of faces the others are not looked at. */
+const MOST_TRIED = 40
 /** Where across its stretch a dimension is tried, as shares, once the best places are taken. */
 const SHARES = Array.from({ length: 17 }, (_, step) => 0.1 + step * 0.05).sort(
   (p, q) => Math.abs(Math.abs(p - 0.5) - 0.22) - Math.abs(Math.abs(q - 0.5) - 0.22),
@@ -68,7 +71,7 @@ function chordMarks(context: PlanContext, axes: Axes): Mark[] {
   const walls = onAxes(clear.map((polygon) => ({ ...polygon, holes: [] })))
   const marks: Mark[] = []
   let drawn = 0
-  for (const chord of chordsOf(facesOf(walls, axes))) {
+  for (const chord of chordsOf(facesOf(walls, axes)).slice(0, MOST_TRIED)) {
     if (drawn === MOST_A_DIRECTION) break
     const added = placeChord(context, chord, rings, axes)
     if (added === null) continue
@@ -125,6 +128,8 @@ function chordsOf(faces: readonly Face[]): Chord[] {
 function placeChord(context: PlanContext, chord: Chord, rings: LocalRings, { along, across }: Axes): Mark[] | null {
   const { style, units, placer, frame } = context
   const text = `${formatLength((chord.end - chord.start) / frame.scale, units)} clear`
+  // Without room for its number a dimension is left out: asked before its line is looked at.
+  if (textWidth(text, style.text, 400) + style.tick > chord.end - chord.start) return null
   for (const at of placesAcross(
     chord,
     style.text * (Math.abs(along[0]) > 0.7 ? OFF_A_WALL.level : OFF_A_WALL.upright),
