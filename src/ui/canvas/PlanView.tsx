@@ -53,6 +53,7 @@ export function PlanView() {
     host,
     useFittedPoints(project.rooms, isDrawing && newProject !== null, useTracedPoints(project)),
     useShellState((state) => state.fitRequests),
+    useDocument((state) => state.preview !== null),
   )
   const { frame, size } = view
   const held = useHeld(project, room, frame.scale)

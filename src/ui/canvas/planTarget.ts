@@ -5,7 +5,7 @@ import type { Mark } from '#drawing/model.ts'
 import type { Project } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
 import { type HandlePlace, handleAt, otherRoomAt, partitionAt, thingAt, underlayAt } from '#ui/canvas/hitThings.ts'
-import { type Target, targetAt } from '#ui/canvas/nearest.ts'
+import { cornerPoints, isInside, type Target, targetAt } from '#ui/canvas/nearest.ts'
 import type { Press } from '#ui/canvas/pointer.ts'
 import { isSameThing } from '#ui/canvas/thingShapes.ts'
 
@@ -42,6 +42,9 @@ export function planTarget(input: Touchable, press: Press): Target {
   if (onLine.kind === 'corner') return onLine
   const small = tagAt(input.marks, press) ?? smallThing(input, press, mm(reach.thing), onLine)
   if (small) return small
+  // Between two rooms a press means the partition itself; from inside a room it means the wall the partition shows it.
+  const partition = isInside(cornerPoints(room), at) ? null : partitionAt(input.project, at)
+  if (partition) return { kind: 'thing', thing: partition }
   if (onLine.kind === 'wall') return onLine
   const depths = input.result?.surfaces.map((surface) => surface.netDepthMm) ?? []
   const target = targetAt(room, at, near, NO_HANDLES, depths)
@@ -58,13 +61,11 @@ function smallThing({ room }: Touchable, press: Press, reach: number, onLine: Ta
   return hangs && onLine.kind === 'wall' ? null : { kind: 'thing', thing }
 }
 
-/** Inside or outside the room: a picture in the hand, a partition, another room, or the paper itself. */
+/** Inside or outside the room: a picture in the hand, another room, or the paper itself. */
 function around({ project, room, thing }: Touchable, { at }: Press, target: Target): Target {
   const picture = underlayAt(project.underlays, at)
   if (picture && isSameThing(picture, thing)) return { kind: 'thing', thing: picture }
   if (target.kind === 'inside') return target
-  const partition = partitionAt(project, at)
-  if (partition) return { kind: 'thing', thing: partition }
   const other = otherRoomAt(project.rooms, room.id, at)
   if (other !== null) return { kind: 'room', id: other }
   return picture ? { kind: 'thing', thing: picture } : target

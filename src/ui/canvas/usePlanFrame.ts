@@ -34,14 +34,18 @@ function margins({ width, height }: Size) {
   return { left: side, right: side, top: Math.max(40, Math.min(70, height * 0.1)), bottom }
 }
 
-/** Where the plan lies on the screen: fitted to the room until a hand moves the paper. */
+/**
+ * Where the plan lies on the screen: fitted to the room until a hand moves the paper.
+ * @param isHeld  something is in the hand: the paper must not move under it, whatever is said below
+ */
 export function usePlanFrame(
   host: RefObject<HTMLElement | null>,
   points: readonly Point[],
   fitRequests: number,
+  isHeld: boolean,
 ): PlanFrame {
   const size = useSize(host)
-  const steady = useSteadySize(size)
+  const steady = useSteadySize(size, isHeld)
   const [moved, setMoved] = useState<Moved | null>(null)
   return useMemo(() => {
     const rest = fitted(boundsOf(points), steady)
@@ -89,8 +93,9 @@ function useSize(host: RefObject<HTMLElement | null>): Size {
 const STEADY_PX = 48
 
 /** The size to fit to: a sentence below that grows by a line must not move the paper under the pointer. */
-function useSteadySize(size: Size): Size {
+function useSteadySize(size: Size, isHeld: boolean): Size {
   const [steady, setSteady] = useState(size)
+  if (isHeld && steady.width > 0) return steady
   const isFar = (a: number, b: number) => Math.abs(a - b) > STEADY_PX
   if (!isFar(size.width, steady.width) && !isFar(size.height, steady.height)) return steady
   setSteady(size)

@@ -8,7 +8,7 @@ import type { Touchable } from '#ui/canvas/planTarget.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
 import { type AddGestures, type AddState, useAddGestures } from '#ui/canvas/useAddGestures.ts'
 import { useCutGestures } from '#ui/canvas/useCutGestures.ts'
-import { type SelectState, useSelectGestures } from '#ui/canvas/useSelectGestures.ts'
+import { problemsOf, type SelectState, useSelectGestures } from '#ui/canvas/useSelectGestures.ts'
 import { useView } from '#ui/session.ts'
 import { selectHint } from '#ui/words.ts'
 import { formatLength } from '#units/format.ts'
@@ -59,7 +59,7 @@ export function usePlanTools(
       putInMiddle,
     }
   }
-  const problem = state.dragged === null ? null : problemOf(result, thing)
+  const problem = newProblem(result, thing, state)
   const clearHeight = state.inside && clearHeightWords(result, state.inside, project.units)
   const hint = selectHint({ project, room: shown, target: state.hovered, surfaceIds, cornerId, thing, clearHeight })
   return {
@@ -73,11 +73,10 @@ export function usePlanTools(
   }
 }
 
-/** What the thing in the hand meets where it is held; null: nothing. */
-function problemOf(result: SchemeResult | null, thing: Thing | null): string | null {
-  if (!result || !thing) return null
-  const checks = thing.kind === 'furniture' ? result.furniture : thing.kind === 'opening' ? result.openings : []
-  return checks.find(({ id }) => id === thing.id)?.problems[0]?.text ?? null
+/** What the thing in the hand meets where it is held, and did not meet where it stood; null: nothing. */
+function newProblem(result: SchemeResult | null, thing: Thing | null, state: SelectState): string | null {
+  if (thing === null || state.dragged === null || state.isRefused) return null
+  return problemsOf(result, thing).find(({ code }) => !state.knownProblems.includes(code))?.text ?? null
 }
 
 function clearHeightWords(result: SchemeResult | null, at: Point, units: LengthUnit): string | null {

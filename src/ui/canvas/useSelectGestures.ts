@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react'
+import type { Note, SchemeResult } from '#analysis/results.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Command } from '#state/command.ts'
 import type { Thing, ViewState } from '#state/view.ts'
@@ -25,6 +26,8 @@ export interface SelectState {
   readonly isRefused: boolean
   readonly guides: readonly (readonly [Point, Point])[]
   readonly measures: readonly Measure[]
+  /** What was already wrong with an opening in the hand when it was taken up, by code. */
+  readonly knownProblems: readonly string[]
 }
 
 export interface SelectGestures {
@@ -40,6 +43,7 @@ export function useSelectGestures(input: Touchable, menu: (target: Target, press
   const drag = useRef<Drag | null>(null)
   /** The last place on this drag's way that works; null: none so far. */
   const good = useRef<Command | null>(null)
+  const known = useRef<readonly string[]>([])
   /** The thing in the hand until it moves. */
   const grabbed = useRef<Thing | null>(null)
 
@@ -50,7 +54,7 @@ export function useSelectGestures(input: Touchable, menu: (target: Target, press
     if (outcome.ok) good.current = step.command
     const shown = outcome.ok ? { guides: step.guides, measures: step.measures ?? [] } : {}
     const dragged = outcome.ok ? step.sentence : refusedDragHint(outcome.error.message, good.current !== null)
-    setState({ ...REST, ...shown, dragged, isRefused: !outcome.ok })
+    setState({ ...REST, ...shown, dragged, isRefused: !outcome.ok, knownProblems: known.current })
   }
   const letGo = () => {
     drag.current = null
@@ -67,6 +71,10 @@ export function useSelectGestures(input: Touchable, menu: (target: Target, press
       drag.current = dragOf(target, setting, session.view.getState(), press.isTouch)
       grabbed.current = drag.current && target.kind === 'thing' ? target.thing : null
       good.current = null
+      known.current =
+        'thing' in target && target.thing.kind === 'opening'
+          ? problemsOf(result, target.thing).map(({ code }) => code)
+          : []
       return drag.current !== null
     },
     drag: (press) => {
@@ -97,12 +105,19 @@ const REST: SelectState = {
   isRefused: false,
   guides: [],
   measures: [],
+  knownProblems: [],
 }
 
 function hoverState(before: SelectState, hovered: Target | null, press: Press | null): SelectState {
   const inside = hovered?.kind === 'inside' && press ? press.at : null
   const isSame = isSameTarget(before.hovered, hovered) && before.dragged === null && inside === null
   return isSame && before.inside === null ? before : { ...REST, hovered, inside }
+}
+
+/** What is wrong with a thing as it stands. */
+export function problemsOf(result: SchemeResult | null, { kind, id }: Thing): readonly Note[] {
+  const checks = kind === 'furniture' ? result?.furniture : kind === 'opening' ? result?.openings : undefined
+  return checks?.find((check) => check.id === id)?.problems ?? []
 }
 
 function dragOf(target: Target, setting: DragSetting, view: ViewState, isTouch: boolean): Drag | null {
