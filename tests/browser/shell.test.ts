@@ -152,7 +152,7 @@ describe('the shell', () => {
     await hands.press('Undo: corner')
     await expect.poll(() => hands.planPlace.innerText()).toContain('1 corner')
     await hands.keys('ControlOrMeta+Z', 'ControlOrMeta+Z', 'ControlOrMeta+Shift+Z')
-    expect(await ledger()).toContain('2381 mm 7')
+    expect(await ledger()).toContain('2382 mm 7')
     await hands.press('Leave')
     expect(await hands.page.getByRole('button', { name: 'Undo: show millimetres' }).isEnabled()).toBe(true)
   })

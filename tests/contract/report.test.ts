@@ -57,6 +57,31 @@ describe('leafgap report', () => {
     expect(floor.notes.map((note: { code: string }) => note.code)).toContain('soil')
   })
 
+  it('keeps the first room’s schemes in place where there are several, and lists every room’s', () => {
+    const garage = JSON.parse(textOf(GARAGE))
+    const [room] = garage.rooms
+    const ids = (facts: { id: string }) => ({ ...facts, id: `second-${facts.id}` })
+    const second = {
+      ...room,
+      id: 'second',
+      name: 'Second',
+      walls: room.walls.map(ids),
+      ceiling: ids(room.ceiling),
+      floor: ids(room.floor),
+      openings: [],
+    }
+    const spoken = leafgap(['report', '-', '--json'], JSON.stringify({ ...garage, rooms: [room, second] }))
+    expect([spoken.code, spoken.stderr]).toEqual([0, ''])
+    const { schemes, rooms } = JSON.parse(spoken.stdout)
+    expect(rooms.map(({ id, name }: { id: string; name: string }) => [id, name])).toEqual([
+      [room.id, room.name],
+      ['second', 'Second'],
+    ])
+    expect(rooms[0].schemes).toEqual(schemes)
+    expect(rooms[1].schemes[1].floorAreaM2.lost).toBe(0)
+    expect(JSON.parse(leafgap(['report', GARAGE, '--json']).stdout)).not.toHaveProperty('rooms')
+  })
+
   it('reads standard input for -', () => {
     const piped = leafgap(['report', '-', '--json'], textOf(GARAGE))
     expect(piped.code).toBe(0)
@@ -67,7 +92,7 @@ describe('leafgap report', () => {
     const out = join(folder, 'deep', 'er')
     const spoken = leafgap(['report', GARAGE, '--out', out, '--scheme', 'B clips'])
     expect(spoken.code).toBe(0)
-    expect(JSON.parse(readFileSync(join(out, 'report.json'), 'utf8')).schemes).toHaveLength(6)
+    expect(JSON.parse(readFileSync(join(out, 'report.json'), 'utf8')).schemes).toHaveLength(7)
     expect(readFileSync(join(out, 'ledger.csv'), 'utf8')).toContain('E maximum')
     const svg = readFileSync(join(out, 'plan.svg'), 'utf8')
     expect(svg).toContain('B clips')
