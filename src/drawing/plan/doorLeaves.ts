@@ -1,7 +1,7 @@
 import { leafAt, leavesOf, sweepTo } from '#analysis/openings/leaves.ts'
 import type { LeafCheck } from '#analysis/results.ts'
 import { toTarget } from '#drawing/frame.ts'
-import type { ArcMark, Box, Mark, Place, Role } from '#drawing/model.ts'
+import type { ArcMark, Box, Mark, Place } from '#drawing/model.ts'
 import { growBox } from '#drawing/place.ts'
 import { type Cut, strokeOf } from '#drawing/plan/cuts.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
@@ -15,7 +15,7 @@ type LeafShape = Pick<LeafCheck, 'hinge' | 'leaf' | 'sweep' | 'widthMm'>
 export function doorLeaves(context: PlanContext, cut: Cut): Mark[] {
   const { style, frame, placer } = context
   const { wall, s0, s1, opening } = cut
-  const common = { role: 'opening' as Role, surfaceId: opening.id }
+  const common = { role: 'opening' as const, surfaceId: opening.id }
   const leaves = leafShapes(context, cut)
   const far = Math.min(0, ...leaves.map(({ hinge }) => intoRoom(wall, toTarget(frame, hinge))))
   const runs = [flatRun([onWall(wall, s0, 0), onWall(wall, s1, 0)])]

@@ -29,7 +29,8 @@ export function furnitureMarks(context: PlanContext): Mark[] {
   const { style, placer } = context
   return standing(context).flatMap(({ piece, footprint, withClearance, fits, colour }): Mark[] => {
     const common = { role: 'furniture', surfaceId: piece.id } as const
-    const [frontLeft, frontRight, backRight, backLeft] = footprint as readonly [Place, Place, Place, Place]
+    const [frontLeft, frontRight, backRight, backLeft] = footprint
+    if (!frontLeft || !frontRight || !backRight || !backLeft) return []
     const front = flatRun([between(frontLeft, backLeft, FRONT), between(frontRight, backRight, FRONT)])
     const width = fits ? style.medium : style.medium * 2
     const dash = [style.text * 0.35, style.text * 0.3]

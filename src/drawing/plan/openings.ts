@@ -1,4 +1,4 @@
-import type { Mark, Place, Role } from '#drawing/model.ts'
+import type { Mark, Place } from '#drawing/model.ts'
 import { type Cut, cutsOf, strokeOf } from '#drawing/plan/cuts.ts'
 import { doorLeaves } from '#drawing/plan/doorLeaves.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
@@ -19,7 +19,7 @@ function corners(wall: WallLine, s0: number, s1: number, t0: number, t1: number)
 function reveal(context: PlanContext, cut: Cut): Mark[] {
   const { style } = context
   const { wall, opening } = cut
-  const common = { role: 'opening' as Role, surfaceId: opening.id }
+  const common = { role: 'opening' as const, surfaceId: opening.id }
   const outer = -style.heavy * 1.05
   const shut = opening.kind === 'vehicle-door'
   const marks: Mark[] = [
@@ -69,7 +69,7 @@ function leaf(context: PlanContext, cut: Cut): Mark[] {
 function panes(context: PlanContext, cut: Cut, middle: number): Mark[] {
   const { style } = context
   const { wall, s0, s1, opening } = cut
-  const common = { role: 'opening' as Role, surfaceId: opening.id }
+  const common = { role: 'opening' as const, surfaceId: opening.id }
   const outer = -style.heavy * 1.05
   const runs: number[][] = []
   for (let line = 1; line <= middle; line++) {
@@ -100,7 +100,7 @@ function louvre(context: PlanContext, cut: Cut): Mark[] {
   const { wall, s0, s1, opening } = cut
   const outer = -style.heavy * 1.05
   const face = Math.max(wall.depth, 0)
-  const common = { role: 'opening' as Role, surfaceId: opening.id }
+  const common = { role: 'opening' as const, surfaceId: opening.id }
   const box: Mark = {
     ...common,
     kind: 'polygon',
@@ -119,7 +119,7 @@ function louvre(context: PlanContext, cut: Cut): Mark[] {
 function roundVent(context: PlanContext, cut: Cut, outer: number, face: number): Mark[] {
   const { style } = context
   const { wall, s0, s1, opening } = cut
-  const common = { role: 'opening' as Role, surfaceId: opening.id }
+  const common = { role: 'opening' as const, surfaceId: opening.id }
   const middle = (s0 + s1) / 2
   const reach = (s1 - s0) / 2
   const [x, y] = onWall(wall, middle, (outer + face) / 2)
