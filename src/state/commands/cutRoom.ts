@@ -9,7 +9,8 @@ import { partOfRoom, type RoomPart } from '#state/commands/cutPart.ts'
 import { shareThings } from '#state/commands/cutThings.ts'
 import { idGiver, noRoom } from '#state/commands/edit.ts'
 import { checked } from '#state/commands/outline.ts'
-import { partitionAt, partitionDepths } from '#state/commands/partitionSides.ts'
+import { partitionDepths } from '#state/commands/partitionSides.ts'
+import { withPartedPartitions } from '#state/commands/partPartition.ts'
 import { ringOf } from '#state/commands/rings.ts'
 import { freeRoomName } from '#state/commands/roomNames.ts'
 import { fail, ok, type Result } from '#units/result.ts'
@@ -33,8 +34,6 @@ export function cutProject(
   const split = cutOutline(ringOf(room.corners), { from, to, ...depths.value })
   if (!split.ok) return fail(cutWords(room, split.error))
   const { left, right } = split.value
-  const crossed = crossedThing(project, room, [left.firstEdge, left.lastEdge])
-  if (crossed) return fail(crossed)
   const give = idGiver(project)
   const first = partOfRoom(room, left, { ...ofFirst(room), construction: cut.construction, give })
   const second = partOfRoom(room, right, { ...ofSecond(project, room, give), construction: cut.construction, give })
@@ -48,7 +47,15 @@ export function cutProject(
   const bad = rooms.find((outcome) => !outcome.ok)
   if (bad && !bad.ok) return fail(cutWords(room, { kind: 'too-many' }))
   const made = rooms.flatMap((outcome) => (outcome.ok ? [outcome.value] : []))
-  return ok(withBoth(project, room, [first, second], made, { ...cut, name: cut.name.trim(), id: give('partition') }))
+  const id = give('partition')
+  const cutIn = withBoth(project, room, [first, second], made, { ...cut, name: cut.name.trim(), id })
+  const parted = withPartedPartitions(cutIn, { former: room, split: split.value, parts: [first, second], give })
+  return parted.ok ? ok({ ...parted.value, partitions: lastOf(parted.value.partitions, id) }) : parted
+}
+
+/** The same list with one entry last. */
+function lastOf(partitions: readonly Partition[], id: string): readonly Partition[] {
+  return [...partitions.filter((other) => other.id !== id), ...partitions.filter((other) => other.id === id)]
 }
 
 function ofFirst(room: Room) {
@@ -92,18 +99,6 @@ function cutWords(room: Room, refusal: CutRefusal): Refusal {
         message: `The partition would come closer to Corner ${refusal.corner + 1} than it is deep; draw it further from the corner.`,
       }
   }
-}
-
-/** A partition that ends on another partition's wall would leave that one with three sides. */
-function crossedThing(project: Project, room: Room, edges: readonly number[]): Refusal | null {
-  for (const edge of edges) {
-    const wall = room.walls[edge]
-    const partition = wall && partitionAt(project, room.id, wall.id)
-    if (!partition) continue
-    const message = `The line would end on "${partition.name}", which two rooms share; draw it between other walls of ${room.name}.`
-    return { code: 'on-a-partition', message }
-  }
-  return null
 }
 
 function openingRefusal(room: Room, parts: readonly RoomPart[]): Refusal | null {

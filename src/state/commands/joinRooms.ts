@@ -6,6 +6,7 @@ import { turned } from '#state/commands/cutPart.ts'
 import { idGiver } from '#state/commands/edit.ts'
 import { diagonalsOf, isAlike, isStraight, withoutCorner } from '#state/commands/mergeWalls.ts'
 import { checked } from '#state/commands/outline.ts'
+import { withWholePartitions } from '#state/commands/partPartition.ts'
 import { cornersFollowed, prunedSchemes } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
@@ -32,7 +33,8 @@ export function joinedRooms(project: Project, partitionId: string): Result<Proje
   const followed = schemes.map((scheme) =>
     cornersFollowed(cornersFollowed(scheme, first.room, room), second.room, room),
   )
-  return ok({ ...project, rooms, partitions, schemes: prunedSchemes(followed, rooms) })
+  const whole = withWholePartitions({ ...project, rooms, partitions, schemes: followed })
+  return ok({ ...whole, schemes: prunedSchemes(whole.schemes, whole.rooms) })
 }
 
 function cannotJoin(name: string): Result<never, Refusal> {

@@ -69,7 +69,8 @@ export function insertCorner(roomId: string, wallId: string, along: Millimetres)
   }
 }
 
-function splitWall(
+/** The room with a new corner on a wall; the second piece is a new wall that says what the first does. */
+export function splitWall(
   room: Room,
   wallId: string,
   along: Millimetres,

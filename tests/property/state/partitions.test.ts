@@ -83,7 +83,7 @@ describe('a partition in any room', () => {
         const openings = [...first.openings, ...second.openings].map(({ id }) => id).sort()
         expect(openings).toEqual(former.openings.map(({ id }) => id).sort())
       }),
-      fuzzRuns(800),
+      fuzzRuns(500),
     )
     expect(tried).toBeGreaterThan(60)
   })
@@ -109,7 +109,7 @@ describe('a partition in any room', () => {
         const difference = firstDifference(sorted({ ...back.value, rooms, schemes }), sorted(draw.project))
         if (difference) left.push(difference)
       }),
-      fuzzRuns(800),
+      fuzzRuns(500),
     )
     expect(left).toEqual([])
   })
@@ -131,9 +131,44 @@ describe('a partition in any room', () => {
         const back = moveWall(side?.room ?? '', side?.wall ?? '', -by).apply(moved.value)
         expect(back.ok ? firstDifference(back.value, outcome.value) : back.error.message).toBeNull()
       }),
-      fuzzRuns(800),
+      fuzzRuns(500),
     )
     expect(tried).toBeGreaterThan(40)
+  })
+
+  it('may end on another one: every file of it can be read, and joining leaves the first as it was', () => {
+    let [tried, onFirst] = [0, 0]
+    fc.assert(
+      fc.property(anyCut, fc.nat(), besideDoors, fc.nat(), besideDoors, (draw, one, from, other, to) => {
+        const first = cut(draw)
+        if (!first.ok) return
+        const room = first.value.rooms[one % 2]
+        if (!room) throw new Error('no room')
+        const line = [onWall(room, one, from), onWall(room, other, to)] as const
+        const built = { construction: CONSTRUCTION, placement: 'second', name: 'Second' } as const
+        const second = cutRoom(room.id, ...line, built).apply(first.value)
+        if (!second.ok) return
+        tried += 1
+        if (second.value.partitions.length > 2) onFirst += 1
+        const read = readProject(writeProject(second.value), CATALOGUE)
+        expect(read.ok ? firstDifference(read.value.project, second.value) : read.error.problems).toBeNull()
+        const back = joinRooms(second.value.partitions.at(-1)?.id ?? '').apply(second.value)
+        if (!back.ok) throw new Error(back.error.message)
+        const loose = (project: Project) => ({
+          partitions: project.partitions,
+          schemes: project.schemes,
+          // Which corner is counted first may change.
+          corners: project.rooms.map(({ corners }) => corners.toSorted((a, b) => a.id.localeCompare(b.id))),
+          walls: project.rooms.map(({ walls }) => walls.toSorted((a, b) => a.id.localeCompare(b.id))),
+        })
+        expect(firstDifference(loose(back.value), loose(first.value))).toBeNull()
+        const around = joinRooms(second.value.partitions[0]?.id ?? '').apply(second.value)
+        if (around.ok) expect(readProject(writeProject(around.value), CATALOGUE).ok).toBe(true)
+      }),
+      fuzzRuns(1200),
+    )
+    expect(tried).toBeGreaterThan(30)
+    expect(onFirst).toBeGreaterThan(5)
   })
 
   it('is written and read as it is', () => {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Point } from '#geometry/polygon.ts'
 import type { Project } from '#project/project.ts'
+import { readProject } from '#project/read.ts'
+import { writeProject } from '#project/write.ts'
 import type { Command } from '#state/command.ts'
 import { addDrop } from '#state/commands/drops.ts'
 import { addOpening } from '#state/commands/openings.ts'
@@ -122,6 +124,46 @@ describe('a room cut in two', () => {
   })
 })
 
+describe('a partition that ends on another', () => {
+  const three = applied(two, cutRoom('room-1', [0, 2000], [3950, 2000], { ...block, name: 'Cross wall' }))
+
+  it('parts it, so that every partition stands between two walls', () => {
+    expect(three.rooms.map((part) => part.corners.length)).toEqual([4, 5, 4])
+    expect(three.partitions.map(({ name }) => name)).toEqual(['Booth wall', 'Booth wall 2', 'Cross wall'])
+    const middles = three.partitions.map(({ sides }) =>
+      sides.map((side) => {
+        const part = three.rooms.find(({ id }) => id === side.room)
+        const index = part?.walls.findIndex(({ id }) => id === side.wall) ?? -1
+        const [from, to] = [part?.corners[index], part?.corners[(index + 1) % (part?.corners.length ?? 1)]]
+        return [((from?.xMm ?? 0) + (to?.xMm ?? 0)) / 2, ((from?.yMm ?? 0) + (to?.yMm ?? 0)) / 2]
+      }),
+    )
+    expect(middles[0]).toEqual([
+      [3950, 3025],
+      [4050, 3000],
+    ])
+    expect(middles[1]).toEqual([
+      [3950, 975],
+      [4050, 1000],
+    ])
+    const read = readProject(writeProject(three), CATALOGUE)
+    expect(read.ok ? read.value.project : read.error.problems).toEqual(three)
+  })
+
+  it('leaves no trace when the rooms it parted are joined', () => {
+    const back = applied(three, joinRooms('partition-2'))
+    expect(back).toEqual(two)
+    expect(applied(back, joinRooms('partition-1')).rooms).toEqual(plain.rooms)
+  })
+
+  it('becomes the end of a wall in one room when the rooms round it are joined', () => {
+    const around = applied(three, joinRooms('partition-1'), joinRooms('partition-2'))
+    expect(around.rooms).toHaveLength(1)
+    expect(around.partitions).toEqual([])
+    expect(readProject(writeProject(around), CATALOGUE).ok).toBe(true)
+  })
+})
+
 const withWindow = applied(
   plain,
   addOpening('room-1', { ...usualOpening('window', 'wall-3', 1500, 'mm', room), name: 'Escape window' }),
@@ -170,12 +212,6 @@ describe('what no partition can be', () => {
       plain,
       cutRoom('room-1', [4000, 0], [4000, 4000], { ...block, name: ' ' }),
       'A partition needs a name; type one.',
-    ],
-    [
-      'one that ends on another',
-      two,
-      cut([0, 2000], [3950, 2000]),
-      'The line would end on "Booth wall", which two rooms share; draw it between other walls of Room.',
     ],
     [
       'one whose corner is dragged off its line',
