@@ -21,7 +21,7 @@ export function heightRows(
       ({ heightMm, areaM2 }) =>
         [
           `Floor with ${bothHeights(heightMm, unit)} or more`,
-          left(isAll(areaM2, floorAreaM2.clear) ? `all of it, ${bothAreas(areaM2, unit)}` : bothAreas(areaM2, unit)),
+          left(isAll(areaM2, floorAreaM2.clear) ? 'all of it' : bothAreas(areaM2, unit)),
         ] as const,
     ),
   ]

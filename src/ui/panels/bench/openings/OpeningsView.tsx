@@ -5,8 +5,9 @@ import { usualOpening } from '#state/usualThings.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { checkParts, openingKindWords, openingWords } from '#ui/panels/bench/openings/openingWords.ts'
 import { openingEntries } from '#ui/panels/bench/tables/entries.ts'
-import { EntryCells, Heads, NothingYet, TableVerbs, ThingRow } from '#ui/panels/bench/tables/rows.tsx'
+import { EntryCells, Heads, NothingYet, Problems, TableVerbs, ThingRow } from '#ui/panels/bench/tables/rows.tsx'
 import { useThingVerbs } from '#ui/panels/bench/tables/useThings.ts'
+import { WAY_OUT_CAUTION } from '#ui/panels/bench/thing/thingCautions.ts'
 import { useRun } from '#ui/panels/bench/useBench.ts'
 import { wallEnds, wallLength } from '#ui/panels/bench/wallLength.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
@@ -33,6 +34,7 @@ export function OpeningsView() {
           </tbody>
         </table>
       )}
+      <Problems texts={[WAY_OUT_CAUTION]} />
     </div>
   )
 }

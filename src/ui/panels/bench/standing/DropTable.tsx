@@ -2,9 +2,10 @@ import { addDrop } from '#state/commands/drops.ts'
 import { usualDrop } from '#state/usualThings.ts'
 import { dropEntries } from '#ui/panels/bench/tables/entries.ts'
 import { squareAround } from '#ui/panels/bench/tables/rectangle.ts'
-import { EntryCells, Heads, PlaceCells, TableVerbs, ThingRow } from '#ui/panels/bench/tables/rows.tsx'
+import { EntryCells, Heads, PlaceCells, Problems, TableVerbs, ThingRow } from '#ui/panels/bench/tables/rows.tsx'
 import { useFreePlace } from '#ui/panels/bench/tables/useFreePlace.ts'
 import { useThingVerbs } from '#ui/panels/bench/tables/useThings.ts'
+import { BOX_CAUTION } from '#ui/panels/bench/thing/thingCautions.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { useRoom, useShownProject } from '#ui/session.ts'
 import { formatLength } from '#units/format.ts'
@@ -51,6 +52,7 @@ export function DropTable() {
           </tbody>
         </table>
       )}
+      {room.drops.length > 0 && <Problems texts={[BOX_CAUTION]} />}
       <TableVerbs label="Add to the drops">
         <button type="button" className="row-button" onClick={add}>
           Add a drop

@@ -51,7 +51,7 @@ export function openingEntries(room: Room, opening: Opening): readonly LengthEnt
     {
       key: 'width',
       head: 'Width',
-      label: opening.shape === 'round' ? 'Diameter' : 'Width between the jambs',
+      label: widthWords(opening),
       value: widthMm,
       ...SIZE,
       command: (value) => change(opening.shape === 'round' ? { widthMm: value, heightMm: value } : { widthMm: value }),
@@ -73,6 +73,11 @@ export function openingEntries(room: Room, opening: Opening): readonly LengthEnt
       command: (value) => change({ sillMm: value }),
     },
   ]
+}
+
+function widthWords({ kind, shape }: Opening): string {
+  if (shape === 'round') return 'Diameter'
+  return kind === 'door' || kind === 'vehicle-door' ? 'Width between the jambs' : 'Width'
 }
 
 /** Place and size of a shape along the page; null: only its corners describe it. */

@@ -93,6 +93,13 @@ export function ThingRow({ thing, name, columns, under, says, canDelete = true, 
   useEffect(() => {
     if (isPicked) row.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
   }, [isPicked])
+  useEffect(() => {
+    const bench = row.current?.closest('.bench')
+    // A deleted row takes its verb with it: the keyboard goes on from what can be added.
+    return () => {
+      if (document.activeElement === document.body) bench?.querySelector<HTMLElement>('.table-verbs button')?.focus()
+    }
+  }, [])
   return (
     <>
       <tr ref={row} aria-current={isPicked ? 'true' : undefined} className={hasMore ? 'has-says' : undefined}>

@@ -12,6 +12,10 @@ export const BOX_CAUTION =
 export const CUT_CAUTION =
   'Each of the two rooms needs a way out of its own, and often a window to escape through; air, heating and alarms must reach both. Ask your building department before a partition is built.'
 
+/** Said over the table of openings, where any of them can be moved, made smaller or deleted. */
+export const WAY_OUT_CAUTION =
+  'Doors and windows people may have to escape through keep their clear width, height and sill: before one is plugged, made smaller or turned, ask your building department.'
+
 /** Said where an opening is changed or plugged. */
 export function openingCaution({ kind }: Pick<Opening, 'kind'>): string {
   switch (kind) {
