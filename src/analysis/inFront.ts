@@ -20,7 +20,7 @@ const ALIKE = 1e-3
 
 /**
  * Where a wall's lining reaches further into the room than an obstacle that stands against that wall, boxed as it is, the
- * lining runs on in front of it: a pier behind studs that stand clear of it.
+ * lining runs on in front of it: a pier behind studs that stand clear of it. Its other sides then need no box of their own.
  * @param depthsMm  what each wall's lining takes, in outline order
  */
 export function liningsInFront(room: Room, depthsMm: readonly Millimetres[]): readonly InFront[] {
@@ -33,14 +33,27 @@ export function liningsInFront(room: Room, depthsMm: readonly Millimetres[]): re
     const sides = edgesInside(ring)
     walls.forEach((wall, index) => {
       if (!standsAgainst(ring, wall)) return
+      const reachMm = depthsMm[index] ?? 0
+      const isBuried = ring.every((corner) => reachMm - aside(wall, corner) > liningMm)
       for (const side of sides) {
-        const depthMm = (depthsMm[index] ?? 0) - aside(wall, side.from)
-        if (depthMm > liningMm && runsAlike(wall, side)) found.push({ edge: before + side.index, wall: index, depthMm })
+        const depthMm = coveredBy(wall, side, { reachMm, liningMm, isBuried })
+        if (depthMm !== null) found.push({ edge: before + side.index, wall: index, depthMm })
       }
     })
     before += corners.length
   }
   return found
+}
+
+/** What a wall's lining takes in front of an obstacle's side; null: the side keeps its own box. */
+function coveredBy(
+  wall: OutlineEdge,
+  side: OutlineEdge,
+  lining: { readonly reachMm: Millimetres; readonly liningMm: Millimetres; readonly isBuried: boolean },
+): Millimetres | null {
+  if (!runsAlike(wall, side)) return lining.isBuried ? 0 : null
+  const depthMm = lining.reachMm - aside(wall, side.from)
+  return depthMm > lining.liningMm ? depthMm : null
 }
 
 /** The inset with every strip and face in front of an obstacle counted to the wall whose lining it is. */

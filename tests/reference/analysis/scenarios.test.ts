@@ -173,6 +173,7 @@ describe('outbuilding', () => {
     const long = surfaces.filter(({ id }) => id === 'wall-1' || id === 'wall-3')
     for (const { clearLengthMm } of long) near(clearLengthMm, 5164, 0.1)
     near(ledger.floorAreaM2.lost, existing.lessPiersM2 - 13.2405, 1e-3)
+    expect(ledger.floorAreaM2.lostToObstacleLinings).toBe(0)
   })
 })
 
