@@ -51,13 +51,14 @@ function listen(element: HTMLElement, latest: RefObject<Listening>): () => void 
   element.addEventListener('pointermove', hand.move, { signal })
   element.addEventListener('pointerup', hand.up, { signal })
   element.addEventListener('pointercancel', hand.cancel, { signal })
+  element.addEventListener('touchend', hand.touchEnd, { signal, passive: false })
   element.addEventListener('pointerleave', hand.leave, { signal })
   element.addEventListener('contextmenu', hand.menu, { signal })
   element.addEventListener('wheel', (event) => turnWheel(event, element, latest.current.view), {
     signal,
     passive: false,
   })
-  window.addEventListener('keydown', hand.key, { signal, capture: true })
+  window.addEventListener('keydown', (event) => takeBackOnEscape(event, hand), { signal, capture: true })
   return () => {
     hand.cancel()
     ended.abort()
@@ -67,6 +68,8 @@ function listen(element: HTMLElement, latest: RefObject<Listening>): () => void 
 function createHand(element: HTMLElement, latest: RefObject<Listening>) {
   let hand: Hand = { kind: 'idle' }
   let held = 0
+  /** The finger that opened the menu is still down: letting go must not press what the menu puts under it. */
+  let swallows = false
   const touches = new Map<number, Place>()
   const nextFrame = oncePerFrame()
   const press = (event: MouseEvent) => pressOf(event, element, latest.current.view.frame)
@@ -77,6 +80,7 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
     if (!latest.current.gestures.menu) return
     takeBack()
     hand = touches.size > 0 ? { kind: 'spent' } : { kind: 'idle' }
+    swallows = at.isTouch
     latest.current.gestures.menu(at)
   }
   const cancel = () => {
@@ -122,6 +126,12 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
       const was = hand
       hand = touches.size > 0 ? { kind: 'spent' } : { kind: 'idle' }
       endHand(was, now, latest.current.gestures)
+      // What a press has just changed is drawn before the pointer is asked about again.
+      if (!now.isTouch) nextFrame.run(() => latest.current.gestures.hover(now))
+    },
+    touchEnd: (event: TouchEvent) => {
+      if (swallows) event.preventDefault()
+      swallows = event.touches.length > 0 && swallows
     },
     leave: () => {
       if (hand.kind === 'idle') nextFrame.run(() => latest.current.gestures.hover(null))
@@ -131,13 +141,15 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
       // A finger's long press has its own clock, and the menu key its own place in the table of keys.
       if (event.button === 2 && hand.kind !== 'spent' && touches.size === 0) openMenu(press(event))
     },
-    key: (event: KeyboardEvent) => {
-      if (event.key !== 'Escape' || hand.kind !== 'dragging') return
-      event.preventDefault()
-      event.stopPropagation()
-      cancel()
-    },
+    isDragging: () => hand.kind === 'dragging',
   }
+}
+
+function takeBackOnEscape(event: KeyboardEvent, hand: ReturnType<typeof createHand>): void {
+  if (event.key !== 'Escape' || !hand.isDragging()) return
+  event.preventDefault()
+  event.stopPropagation()
+  hand.cancel()
 }
 
 function turnWheel(event: WheelEvent, element: HTMLElement, view: PlanFrame): void {
@@ -151,7 +163,6 @@ function turnWheel(event: WheelEvent, element: HTMLElement, view: PlanFrame): vo
 function endHand(was: Hand, now: Press, gestures: Gestures): void {
   if (was.kind === 'dragging') gestures.drop(now)
   else if (was.kind === 'pressed') gestures.click(now)
-  if (!now.isTouch) gestures.hover(now)
 }
 
 /** Passes a move on to what the hand is doing. */
