@@ -129,6 +129,11 @@ export function dragHint(what: string): string {
   return `${what} Release to keep it, Escape to put it back. Alt releases right angles and the grid.`
 }
 
+/** Said while a thing is in the hand. */
+export function thingDragHint(what: string): string {
+  return `${what} Escape puts it back, Alt releases edges and the grid.`
+}
+
 /** Said while a wall or corner is held where it cannot be. */
 export function refusedDragHint(refusal: string, hasGoodPlace: boolean): string {
   const why = refusal.replace(/; (it|the drawing) was kept [a-z ]+\.$/, '.')

@@ -39,7 +39,7 @@ describe('things on the plan', () => {
     await expect.poll(() => spoken(page)).toMatch(/^Door, \d+ mm wide, \d+ mm along Wall 4, selected/)
     const [, before] = /(\d+) mm along/.exec(await spoken(page)) ?? []
     await dragTo(page, hands.plan, [0, 3000], [0, 2000])
-    expect(await hint()).toMatch(/from one end of Wall 4, .* from the other/)
+    expect(await hint()).toMatch(/mm from corner 4, \d+ mm from corner 1/)
     await page.mouse.up()
     await nextFrame(page)
     const [, after] = /(\d+) mm along/.exec(await spoken(page)) ?? []

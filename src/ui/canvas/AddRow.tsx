@@ -7,20 +7,25 @@ import { useSession, useView } from '#ui/session.ts'
 interface Props {
   /** The plan: it takes the focus, so that Enter puts the thing down. */
   readonly host: RefObject<HTMLElement | null>
+  /** A verb was chosen. */
+  onChosen(): void
 }
 
 /** What can be put into the room, written out in the order it is measured. */
-export function AddRow({ host }: Props) {
+export function AddRow({ host, onChosen }: Props) {
   const session = useSession()
   const adding = useView((view) => view.adding)
   const tool = useView((view) => view.tool)
-  const focus = () => host.current?.focus({ preventScroll: true })
+  const toPlan = () => {
+    onChosen()
+    host.current?.focus({ preventScroll: true })
+  }
   const choose = (next: Adding) => {
     takeUpAdding(session, isSameAdding(adding, next) ? null : next)
-    focus()
+    toPlan()
   }
   return (
-    <div className="add-row" data-taken={tool === 'add' || tool === 'cut'}>
+    <div className="add-row">
       {ADD_GROUPS.map(({ name, verbs }) => (
         <fieldset key={name} className="verbs">
           <legend className="visually-hidden">{name}</legend>
@@ -45,7 +50,7 @@ export function AddRow({ host }: Props) {
           aria-pressed={tool === 'cut'}
           onClick={() => {
             takeUpCut(session, tool !== 'cut')
-            focus()
+            toPlan()
           }}
         >
           Cut in two

@@ -5,6 +5,7 @@ import { AddRow } from '#ui/canvas/AddRow.tsx'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
 import { thingWord } from '#ui/canvas/thingWords.ts'
 import { leaveAdding, takeUpAdding } from '#ui/canvas/toolSwitch.ts'
+import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { useSelectedThing } from '#ui/canvas/useSelectedThing.ts'
@@ -24,7 +25,9 @@ export function PlanVerbs({ outline, view, host }: Props) {
   const tool = useView((state) => state.tool)
   const [isUnfolded, setUnfolded] = useState(false)
   const isAdding = tool === 'add' || tool === 'cut'
-  const showsRow = (isUnfolded || isAdding) && tool !== 'draw'
+  // Under a finger the row gives its place back to the plan once a verb is chosen.
+  const isTouch = useCoarsePointer()
+  const showsRow = (isUnfolded || (isAdding && !isTouch)) && tool !== 'draw'
   const fold = () => {
     setUnfolded(!showsRow)
     if (showsRow) leaveAdding(session)
@@ -45,7 +48,7 @@ export function PlanVerbs({ outline, view, host }: Props) {
           <button type="button" className="verb" aria-pressed={tool === 'draw'} onClick={outline.begin}>
             Draw room
           </button>
-          <button type="button" className="verb" aria-expanded={showsRow} onClick={fold}>
+          <button type="button" className="verb" aria-expanded={showsRow} data-taken={isAdding} onClick={fold}>
             Add
           </button>
           <TraceVerbs />
@@ -60,7 +63,7 @@ export function PlanVerbs({ outline, view, host }: Props) {
           </button>
         </fieldset>
       </div>
-      {showsRow && <AddRow host={host} />}
+      {showsRow && <AddRow host={host} onChosen={() => setUnfolded(!isTouch)} />}
     </>
   )
 }

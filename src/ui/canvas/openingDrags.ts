@@ -4,7 +4,7 @@ import { type Drag, type DragSetting, HOLD } from '#ui/canvas/drags.ts'
 import { openingMeasures } from '#ui/canvas/measures.ts'
 import { finestStep, gridStep, snapDistance } from '#ui/canvas/snap.ts'
 import { alongWall, type WallRun, wallRun } from '#ui/canvas/thingShapes.ts'
-import { dragHint } from '#ui/words.ts'
+import { thingDragHint } from '#ui/words.ts'
 import { formatLength } from '#units/format.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
@@ -92,10 +92,11 @@ function stepTo(
 ): ReturnType<Drag> {
   const measures = openingMeasures(run, fromMm, widthMm)
   const [before, after] = measures.map(({ lengthMm }) => formatLength(lengthMm, units))
-  const ends = `${before} from one end of Wall ${run.index + 1}, ${after} from the other`
+  const next = ((run.index + 1) % room.corners.length) + 1
+  const ends = `${before} from corner ${run.index + 1}, ${after} from corner ${next}`
   return {
     command: changeOpening(room.id, opening.id, { fromMm, widthMm }),
-    sentence: dragHint(`${opening.name}: ${formatLength(widthMm, units)} wide, ${ends}.`),
+    sentence: thingDragHint(`${opening.name}: ${formatLength(widthMm, units)} wide, ${ends}.`),
     guides: [],
     measures,
   }

@@ -68,8 +68,7 @@ function listen(element: HTMLElement, latest: RefObject<Listening>): () => void 
 function createHand(element: HTMLElement, latest: RefObject<Listening>) {
   let hand: Hand = { kind: 'idle' }
   let held = 0
-  /** The finger that opened the menu is still down: letting go must not press what the menu puts under it. */
-  let swallows = false
+  const quiet = quietTouch()
   const touches = new Map<number, Place>()
   const nextFrame = oncePerFrame()
   const press = (event: MouseEvent) => pressOf(event, element, latest.current.view.frame)
@@ -80,7 +79,7 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
     if (!latest.current.gestures.menu) return
     takeBack()
     hand = touches.size > 0 ? { kind: 'spent' } : { kind: 'idle' }
-    swallows = at.isTouch
+    if (at.isTouch) quiet.begin()
     latest.current.gestures.menu(at)
   }
   const cancel = () => {
@@ -129,10 +128,7 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
       // What a press has just changed is drawn before the pointer is asked about again.
       if (!now.isTouch) nextFrame.run(() => latest.current.gestures.hover(now))
     },
-    touchEnd: (event: TouchEvent) => {
-      if (swallows) event.preventDefault()
-      swallows = event.touches.length > 0 && swallows
-    },
+    touchEnd: quiet.end,
     leave: () => {
       if (hand.kind === 'idle') nextFrame.run(() => latest.current.gestures.hover(null))
     },
@@ -142,6 +138,20 @@ function createHand(element: HTMLElement, latest: RefObject<Listening>) {
       if (event.button === 2 && hand.kind !== 'spent' && touches.size === 0) openMenu(press(event))
     },
     isDragging: () => hand.kind === 'dragging',
+  }
+}
+
+/** The finger that opened a menu is still down: letting go must not press what the menu puts under it. */
+function quietTouch() {
+  let isQuiet = false
+  return {
+    begin: () => {
+      isQuiet = true
+    },
+    end: (event: TouchEvent) => {
+      if (isQuiet) event.preventDefault()
+      isQuiet = isQuiet && event.touches.length > 0
+    },
   }
 }
 
