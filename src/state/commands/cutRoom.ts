@@ -39,7 +39,8 @@ export function cutProject(
   const second = partOfRoom(room, right, { ...ofSecond(project, room, give), construction: cut.construction, give })
   const openings = openingRefusal(room, [first, second])
   if (openings) return fail(openings)
-  const things = shareThings(room, { from, to, ...depths.value }, give)
+  const outlines = { left: ringOf(first.room.corners), right: ringOf(second.room.corners) }
+  const things = shareThings(room, { line: { from, to, ...depths.value }, ...outlines }, give)
   const rooms = [
     { ...first.room, ...things.left },
     { ...second.room, ...things.right },

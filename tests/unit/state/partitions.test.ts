@@ -5,6 +5,8 @@ import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
 import type { Command } from '#state/command.ts'
 import { addDrop } from '#state/commands/drops.ts'
+import { addFurniture } from '#state/commands/furniture.ts'
+import { addObstacle } from '#state/commands/obstacles.ts'
 import { addOpening } from '#state/commands/openings.ts'
 import { deleteCorner, drawOutline, insertCorner, moveCorner } from '#state/commands/outline.ts'
 import { changePartition, cutRoom, joinRooms } from '#state/commands/partitions.ts'
@@ -12,7 +14,7 @@ import { addRoom, deleteRoom, renameRoom } from '#state/commands/rooms.ts'
 import { assignAssembly } from '#state/commands/surfaces.ts'
 import { deleteThing } from '#state/commands/things.ts'
 import { setWallLength } from '#state/commands/wall.ts'
-import { usualDrop, usualOpening } from '#state/usualThings.ts'
+import { usualDrop, usualFurniture, usualOpening } from '#state/usualThings.ts'
 import { applied, plainProject, refusalOf } from '../../support/anyProject.ts'
 import { CATALOGUE } from '../../support/samples.ts'
 
@@ -27,6 +29,53 @@ const two = applied(plain, cut([4000, 1000], [4000, 2000]))
 
 const corners = (project: Project, index: number) =>
   project.rooms[index]?.corners.map(({ xMm, yMm }) => [Math.round(xMm * 1e6) / 1e6, Math.round(yMm * 1e6) / 1e6])
+
+describe('a room of two wings, one of them cut off', () => {
+  const wings = [
+    [0, 0],
+    [9000, 0],
+    [9000, 6000],
+    [6000, 6000],
+    [6000, 2000],
+    [3000, 2000],
+    [3000, 6000],
+    [0, 6000],
+  ] as const
+  const drawn = applied(plain, drawOutline('room-1', wings))
+  const cutOff = cut([500, 4000], [2500, 4000])
+  const rectangle = (x: number, y: number, width: number, length: number) =>
+    [
+      [x, y],
+      [x + width, y],
+      [x + width, y + length],
+      [x, y + length],
+    ].map(([xMm = 0, yMm = 0]) => ({ xMm, yMm }))
+
+  it('leaves what stands in the other wing with it, though it lies beyond the line drawn on', () => {
+    const full = applied(
+      drawn,
+      addObstacle('room-1', { name: 'Column', corners: rectangle(7000, 5000, 300, 300), liningMm: 0 }),
+      addFurniture('room-1', usualFurniture('desk', 7500, 5500, 'mm', drawn.rooms[0] ?? room)),
+      addDrop('room-1', usualDrop(rectangle(6500, 3000, 300, 2900), drawn.rooms[0] ?? room)),
+    )
+    const [first, second] = applied(full, cutOff).rooms
+    expect([first?.obstacles, first?.furniture, first?.drops]).toEqual([[], [], []])
+    const former = full.rooms[0]
+    expect(second).toMatchObject({
+      obstacles: former?.obstacles,
+      furniture: former?.furniture,
+      drops: former?.drops,
+    })
+  })
+
+  it('hangs a beam over both wings in both rooms', () => {
+    const beam = applied(drawn, addDrop('room-1', usualDrop(rectangle(-100, 5000, 9200, 200), drawn.rooms[0] ?? room)))
+    const [first, second] = applied(beam, cutOff).rooms
+    expect(first?.drops).toEqual(beam.rooms[0]?.drops)
+    expect(second?.drops.map(({ corners }) => corners)).toEqual(beam.rooms[0]?.drops.map(({ corners }) => corners))
+    expect(second?.drops[0]?.id).not.toBe(first?.drops[0]?.id)
+  })
+})
 
 describe('a room cut in two', () => {
   it('leaves the partition between them, from wall to wall', () => {
