@@ -13,7 +13,7 @@ interface Props {
 export function SelectButtons({ several, wallsOnly = false }: Props) {
   const { view } = useSession()
   const room = useRoom()
-  const select = (surfaceIds: readonly string[]) => view.setState({ surfaceIds, cornerId: null })
+  const select = (surfaceIds: readonly string[]) => view.setState({ surfaceIds, cornerId: null, thing: null })
   return (
     <>
       <fieldset className="select-buttons">
@@ -64,7 +64,7 @@ function SeveralRow({ several }: { readonly several: Several }) {
     const others = selected.filter((other) => other !== id)
     const isIn = others.length < selected.length
     last.current = (isIn ? others.length : selected.length) === 0 ? id : null
-    view.setState({ surfaceIds: isIn ? others : [...selected, id], cornerId: null })
+    view.setState({ surfaceIds: isIn ? others : [...selected, id], cornerId: null, thing: null })
   }
   return (
     <fieldset className="select-buttons several-row" ref={row}>

@@ -83,7 +83,7 @@ function SurfaceRow({ surface, result }: RowProps) {
         <button
           type="button"
           className="row-button"
-          onClick={() => view.setState({ surfaceIds: [facts.id], cornerId: null })}
+          onClick={() => view.setState({ surfaceIds: [facts.id], cornerId: null, thing: null })}
         >
           {label}
         </button>
