@@ -84,7 +84,7 @@ function OtherSurface({ bench }: { readonly bench: BenchState }) {
       <button
         type="button"
         className="boxed"
-        onClick={() => back !== undefined && view.setState({ surfaceIds: [back], cornerId: null })}
+        onClick={() => back !== undefined && view.setState({ surfaceIds: [back], cornerId: null, thing: null })}
       >
         Go on with it
       </button>
