@@ -30,7 +30,7 @@ export async function benchDrag(folder?: string): Promise<readonly BenchRow[]> {
   }
 }
 
-export async function openHall({ page }: Hands): Promise<void> {
+async function openHall({ page }: Hands): Promise<void> {
   const text = writeProject(bigHall())
   await page
     .getByLabel('Open a project file')
@@ -40,7 +40,7 @@ export async function openHall({ page }: Hands): Promise<void> {
 }
 
 /** Selects a wall by its table, takes its first corner and moves it to and fro. */
-export async function dragCorner({ page, plan }: Hands): Promise<readonly number[]> {
+async function dragCorner({ page, plan }: Hands): Promise<readonly number[]> {
   await plan.focus()
   await page.keyboard.press('PageDown')
   await nextFrame(page)
@@ -51,19 +51,28 @@ export async function dragCorner({ page, plan }: Hands): Promise<readonly number
   const at = [box.x + x + corner.xMm * scale, box.y + y - corner.yMm * scale] as const
   await page.mouse.move(...at)
   await page.mouse.down()
-  await page.evaluate(WATCH)
-  for (let i = 0; i < MOVES; i += 1) {
-    const turn = (i / MOVES) * 4 * Math.PI
-    await page.mouse.move(at[0] - 12 + 8 * Math.cos(turn), at[1] + 8 * Math.sin(turn))
-    await page.evaluate('new Promise((resolve) => requestAnimationFrame(() => resolve(0)))')
-  }
-  const frames = await page.evaluate<number[]>('window.frames_')
+  await page.mouse.move(at[0] - 12, at[1], { steps: 4 })
+  const times = await page.evaluate<number[]>(moveEveryFrame(at))
   await page.mouse.up()
-  return frames.slice(1).map((time, i) => time - (frames[i] ?? time))
+  return times.slice(1).map((time, i) => time - (times[i] ?? time))
 }
 
-/** As text: the runner would name the functions in it by a helper the page does not have. */
-const WATCH = `window.frames_ = []; (function watch(time) {
-  if (time) window.frames_.push(time)
-  requestAnimationFrame(watch)
-})()`
+/**
+ * One move of the mouse for every frame, sent inside the page: over the wire they would come too slowly to show what a
+ * frame costs. As text: the runner would name the functions in it by a helper the page does not have.
+ */
+function moveEveryFrame([x, y]: readonly [number, number]): string {
+  return `new Promise((resolve) => {
+    const plan = document.querySelector('[role=application]')
+    const times = []
+    const step = (time) => {
+      times.push(time)
+      if (times.length > ${MOVES}) return resolve(times)
+      const turn = (times.length / ${MOVES}) * 4 * Math.PI
+      const place = { clientX: ${x} - 12 + 8 * Math.cos(turn), clientY: ${y} + 8 * Math.sin(turn) }
+      plan.dispatchEvent(new PointerEvent('pointermove', { ...place, pointerId: 1, pointerType: 'mouse', buttons: 1, bubbles: true }))
+      requestAnimationFrame(step)
+    }
+    requestAnimationFrame(step)
+  })`
+}

@@ -21,17 +21,32 @@ export interface PlanPicture {
   readonly size: Size
   readonly units: LengthUnit
   readonly selection: readonly string[]
+  /** Something is in the hand. */
+  readonly isHeld: boolean
 }
 
+/** Rooms with more walls show no dimensions while one of them is in the hand, so that it follows the hand. */
+const MOST_DIMENSIONED = 100
+
 /** The plan's marks for the screen. */
-export function usePlanMarks({ others, room, result, frame, size, units, selection }: PlanPicture): readonly Mark[] {
+export function usePlanMarks({
+  others,
+  room,
+  result,
+  frame,
+  size,
+  units,
+  selection,
+  isHeld,
+}: PlanPicture): readonly Mark[] {
   return useMemo(() => {
     if (size.width === 0 || room.corners.length < 3) return []
     const view = { x: 0, y: 0, width: size.width, height: size.height }
-    const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR }
+    const dimensions = !isHeld || room.walls.length <= MOST_DIMENSIONED
+    const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR, dimensions, clearDimensions: dimensions }
     const input = { room, others, result, frame, style: SCREEN_STYLE, units, selection, view, show }
     return planMarks(input)
-  }, [room, others, result, frame, size, units, selection])
+  }, [room, others, result, frame, size, units, selection, isHeld])
 }
 
 /** The drafting grid behind it. */
@@ -40,7 +55,7 @@ export function useGridMarks({
   frame,
   size,
   units,
-}: Omit<PlanPicture, 'others' | 'result' | 'selection'>): readonly Mark[] {
+}: Omit<PlanPicture, 'others' | 'isHeld' | 'result' | 'selection'>): readonly Mark[] {
   return useMemo(() => {
     const view = { x: 0, y: 0, width: size.width, height: size.height }
     const empty: Room = { ...room, corners: [], walls: [], openings: [], obstacles: [], drops: [] }
@@ -72,9 +87,13 @@ export const PlanDrawing = memo(function PlanDrawing({ grid, marks, palette, opa
   const scene = useMemo(() => (context: Context) => paintMarks(context._context, marks, palette), [marks, palette])
   const ground = useMemo(() => (context: Context) => paintMarks(context._context, grid, palette), [grid, palette])
   return (
-    <Layer listening={false}>
-      <Shape sceneFunc={ground} perfectDrawEnabled={false} />
-      <Shape sceneFunc={scene} opacity={opacity} perfectDrawEnabled={false} />
-    </Layer>
+    <>
+      <Layer listening={false}>
+        <Shape sceneFunc={ground} perfectDrawEnabled={false} />
+      </Layer>
+      <Layer listening={false}>
+        <Shape sceneFunc={scene} opacity={opacity} perfectDrawEnabled={false} />
+      </Layer>
+    </>
   )
 })

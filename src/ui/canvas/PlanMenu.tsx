@@ -44,7 +44,14 @@ export function PlanMenu({ list, at, size, onChoose, onLeave }: Props) {
         {list.title}
       </p>
       {list.verbs.map((verb) => (
-        <button key={verb.label} type="button" role="menuitem" tabIndex={-1} onClick={() => onChoose(verb)}>
+        <button
+          key={verb.label}
+          type="button"
+          role="menuitem"
+          tabIndex={-1}
+          onClick={() => onChoose(verb)}
+          onPointerMove={(event) => event.currentTarget.focus({ preventScroll: true })}
+        >
           {verb.label}
         </button>
       ))}

@@ -49,11 +49,12 @@ export function PlanView() {
   const newProject = newProjectOf(draw)
   const outline = useOutlineDrawing()
   const isTouch = useCoarsePointer()
+  const isHeld = useDocument((state) => state.preview !== null)
   const view = usePlanFrame(
     host,
     useFittedPoints(project.rooms, isDrawing && newProject !== null, useTracedPoints(project)),
     useShellState((state) => state.fitRequests),
-    useDocument((state) => state.preview !== null),
+    isHeld,
   )
   const { frame, size } = view
   const held = useHeld(project, room, frame.scale)
@@ -61,7 +62,7 @@ export function PlanView() {
   const adding = useAdding(base, isTouch)
   const selection = useMarked(held.thing, adding?.state.ghost ?? null)
   const shown = useShownProject()
-  const marks = usePlanMarks({ others: useOthers(shown, room), room, result, frame, size, units, selection })
+  const marks = usePlanMarks({ others: useOthers(shown, room), room, result, frame, size, units, selection, isHeld })
   const grid = useGridMarks({ room, frame, size, units })
   const touchable: Touchable = { ...base, marks }
   const menu = usePlanMenu(host, view, outline)
