@@ -109,11 +109,19 @@ function aside({ from, to, lengthMm }: OutlineEdge, [x, y]: Point): number {
   return ((to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0])) / lengthMm
 }
 
+/** Whether an obstacle touches a wall, or is let into it so that it reaches behind its face. */
 function standsAgainst(ring: Ring, wall: OutlineEdge): boolean {
-  return ring.some((corner) => {
-    const [dx, dy] = [wall.to[0] - wall.from[0], wall.to[1] - wall.from[1]]
-    const along = (dx * (corner[0] - wall.from[0]) + dy * (corner[1] - wall.from[1])) / wall.lengthMm
-    return Math.abs(aside(wall, corner)) <= AGAINST_MM && along > -AGAINST_MM && along < wall.lengthMm + AGAINST_MM
+  const [ux, uy] = [(wall.to[0] - wall.from[0]) / wall.lengthMm, (wall.to[1] - wall.from[1]) / wall.lengthMm]
+  const isBeside = ([x, y]: Point): boolean => {
+    const along = (x - wall.from[0]) * ux + (y - wall.from[1]) * uy
+    return along > -AGAINST_MM && along < wall.lengthMm + AGAINST_MM
+  }
+  return outlineEdges(ring).some(({ from, to }) => {
+    const [a, b] = [aside(wall, from), aside(wall, to)]
+    if (Math.abs(a) <= AGAINST_MM) return isBeside(from)
+    if (a > 0 === b > 0) return false
+    const share = a / (a - b)
+    return isBeside([from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])])
   })
 }
 
