@@ -17,23 +17,32 @@ const BESIDE_MM = 1
 
 /**
  * Mean height along a line with the room on its left, mm: the integral over the pieces under one ceiling each, over its
- * length. Drops are not counted: walls run up behind them.
+ * length; where a ceiling would lie below the floor it counts as 0. Drops are not counted: walls run up behind them.
  */
 export function meanHeightAlong(from: Point, to: Point, between: Between): Millimetres {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1])
   const { floor, ceiling, parts } = between
-  const heightAt = (roof: Plane, share: number) => planeAt(planeOver(roof, floor), onLine(from, to, share))
-  if (parts.length === 0 || length === 0) return Math.max(0, heightAt(ceiling, 0.5))
+  const meanUnder = (roof: Plane, start: number, end: number) => {
+    const over = planeOver(roof, floor)
+    return meanAboveZero(planeAt(over, onLine(from, to, start)), planeAt(over, onLine(from, to, end)))
+  }
+  if (parts.length === 0 || length === 0) return meanUnder(ceiling, 0, 1)
   const aside: Point = [(-(to[1] - from[1]) / length) * BESIDE_MM, ((to[0] - from[0]) / length) * BESIDE_MM]
   const start: Point = [from[0] + aside[0], from[1] + aside[1]]
   const end: Point = [to[0] + aside[0], to[1] + aside[1]]
   const shares = [0, ...crossings(start, end, parts), 1].sort((a, b) => a - b)
-  const sum = shares.slice(1).reduce((total, share, k) => {
+  return shares.slice(1).reduce((total, share, k) => {
     const before = shares[k]!
-    const middle = (before + share) / 2
-    return total + (share - before) * heightAt(roofAt(onLine(start, end, middle), between), middle)
+    const roof = roofAt(onLine(start, end, (before + share) / 2), between)
+    return total + (share - before) * meanUnder(roof, before, share)
   }, 0)
-  return Math.max(0, sum)
+}
+
+/** Mean of what rises or falls evenly from one value to another, what is below 0 counted as 0. */
+function meanAboveZero(from: Millimetres, to: Millimetres): Millimetres {
+  const [low, high] = [Math.min(from, to), Math.max(from, to)]
+  if (low >= 0) return (low + high) / 2
+  return high > 0 ? high ** 2 / (2 * (high - low)) : 0
 }
 
 function onLine(from: Point, to: Point, share: number): Point {

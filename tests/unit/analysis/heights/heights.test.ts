@@ -144,6 +144,16 @@ describe('walls', () => {
     expect(surfaces[4]?.soundAreaM2).toBeCloseTo(20 * Math.hypot(1, 0.2), 6)
   })
 
+  it('have no area where the ceiling would lie below the floor, and what is above it else', () => {
+    // Falls 3 in 5 from 2000 mm: on the floor at 3333 mm.
+    const room = aRoom(box(0, 0, 5000, 4000), { heights: [aHeight(0, 0, 2000), aHeight(2500, 0, 500)] })
+    const areas = resultsOf(room)
+      .surfaces.slice(0, 4)
+      .map(({ soundAreaM2 }) => soundAreaM2)
+    const gable = (2 * (10 / 3)) / 2
+    for (const [k, area] of [gable, 0, gable, 8].entries()) expect(areas[k]).toBeCloseTo(area, 6)
+  })
+
   it('under a part have its height along it, whichever way the outline was drawn', () => {
     const parts = [aPart(box(0, 0, 2000, 1000), [aHeight(0, 0, 3400)])]
     for (const corners of [OUTLINE, OUTLINE.toReversed()]) {
