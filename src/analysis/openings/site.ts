@@ -1,12 +1,11 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
 import { type DropBox, dropBoxes } from '#analysis/heights/boxes.ts'
-import { newFloor, type RoomLevels, roomLevels } from '#analysis/heights/levels.ts'
+import { facesOf, floorTakesAt } from '#analysis/heights/faces.ts'
 import { planeAt } from '#analysis/heights/plane.ts'
 import type { DoorSite } from '#analysis/openings/leaves.ts'
 import { type WallFrame, wallFrames } from '#analysis/openings/wallFrame.ts'
-import type { Plane, SchemeResult } from '#analysis/results.ts'
+import type { SchemeResult } from '#analysis/results.ts'
 import type { Opening, Wall } from '#analysis/room.ts'
-import { choiceFor } from '#analysis/scheme.ts'
 import { layersDepth } from '#assemblies/layer.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Millimetres } from '#units/quantity.ts'
@@ -34,25 +33,16 @@ export interface Placed {
 }
 
 export function surroundingsOf(input: AnalysisInput, result: Surroundings['result']): Surroundings {
-  const levels = roomLevels(input.room)
-  const built = builtFloor(input, result, levels)
+  const faces = facesOf(input)
+  const { levels } = faces
   return {
     input,
     result,
     boxes: dropBoxes(levels, input.room.drops),
     owners: ownersOf(input, result),
-    floorTakesAt: (place) => planeAt(built, place) - planeAt(levels.floor, place),
+    floorTakesAt: (place) => floorTakesAt(faces, place),
     overFloorAt: (place, levelMm) => levelMm - planeAt(levels.floor, place),
   }
-}
-
-function builtFloor({ room, scheme }: AnalysisInput, { surfaces }: Surroundings['result'], levels: RoomLevels): Plane {
-  const floor = surfaces.find(({ kind }) => kind === 'floor')
-  return newFloor(
-    levels,
-    room.corners.map(({ xMm, yMm }): Point => [xMm, yMm]),
-    { thicknessMm: floor?.netDepthMm ?? 0, isLaidLevel: choiceFor(scheme, room.floor.id).laidLevel === true },
-  )
 }
 
 /** "Wall 3's lining", "Wall 3" where nothing is built, or an obstacle's name. */

@@ -7,6 +7,7 @@ import type { Opening, Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
 import { outlineArea } from '#geometry/outline.ts'
 import { aDoor, aPlanRoom } from '../../../support/drawing.ts'
+import { aHeight, aScheme, box, aRoom as plainRoom, resultsOf } from '../../../support/rooms.ts'
 import { analyse, CATALOGUE, deepFreeze, openSample } from '../../../support/samples.ts'
 
 /** 12 by 20 ft; W07 takes 73.025 mm, W14 146.05, F01 12.7. */
@@ -224,5 +225,17 @@ describe('the basement', () => {
     expect(clash?.text).toContain(
       `Duct trunk: its box hangs to 2013 mm (6'-7 1/4") over the existing floor and the head of Stair door is at 2032 mm (6'-8"): they overlap by 19 mm (3/4")`,
     )
+  })
+})
+
+describe('a floor that is to be laid level where no new floor is built', () => {
+  it('makes no step at a door, as it takes no height', () => {
+    const room = plainRoom(box(0, 0, 5000, 4000), {
+      heights: [aHeight(0, 0, 2400), aHeight(5000, 0, 2500, -100)],
+      openings: [aDoor({ wall: 'wall-2' })],
+    })
+    const choices = { [room.floor.id]: { assembly: 'as-is', removeLining: false, laidLevel: true } }
+    const { ledger, openings } = resultsOf(room, aScheme({}, { choices }))
+    expect([ledger.clearHeightMm.floorTakes, openings[0]?.thresholdStepMm]).toEqual([0, 0])
   })
 })
