@@ -2,8 +2,8 @@ import { bothLengths } from '#analysis/cautions/words.ts'
 import { planeAt } from '#analysis/heights/plane.ts'
 import type { HeightField, HeightPatch, Note } from '#analysis/results.ts'
 import type { Furniture, Room } from '#analysis/room.ts'
-import { partWithin } from '#geometry/convex.ts'
-import { outlineArea } from '#geometry/outline.ts'
+import { intersection } from '#geometry/clip.ts'
+import { areaWithin } from '#geometry/convex.ts'
 import type { Ring } from '#geometry/polygon.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
@@ -32,12 +32,8 @@ export function lowProblems(
 
 /** Least height of a patch over a footprint; null where they share nothing. A plane is lowest at a corner. */
 function leastOver(footprint: Ring, { plan, plane }: HeightPatch): Millimetres | null {
-  let least: Millimetres | null = null
-  for (const { outline, holes } of plan) {
-    const part = partWithin(footprint, outline)
-    const inHoles = holes.reduce((sum, hole) => sum + Math.abs(outlineArea(partWithin(footprint, hole))), 0)
-    if (Math.abs(outlineArea(part)) - inHoles < TOUCH_MM2) continue
-    for (const corner of part) least = Math.min(least ?? Number.POSITIVE_INFINITY, planeAt(plane, corner))
-  }
-  return least
+  if (areaWithin(footprint, plan) < TOUCH_MM2) return null
+  const shared = intersection(plan, [{ outline: footprint, holes: [] }])
+  const corners = shared.flatMap(({ outline, holes }) => [outline, ...holes].flat())
+  return corners.length > 0 ? Math.min(...corners.map((corner) => planeAt(plane, corner))) : null
 }

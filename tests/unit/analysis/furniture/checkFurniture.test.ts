@@ -5,6 +5,7 @@ import type { FurnitureCheck, HeightField, SchemeResult } from '#analysis/result
 import type { Furniture, Opening, Room } from '#analysis/room.ts'
 import { outlineArea } from '#geometry/outline.ts'
 import { aDoor, aPiece, aPlanRoom } from '../../../support/drawing.ts'
+import { aHeight, aPart, aRoom, box, resultsOf } from '../../../support/rooms.ts'
 import { CATALOGUE, deepFreeze } from '../../../support/samples.ts'
 
 const NO_HEIGHTS: HeightField = { patches: [], worstMissMm: 0 }
@@ -109,5 +110,23 @@ describe('a desk', () => {
     expect(checks([aPiece({ xMm: 2100 })], { heights })[0]!.problems).toEqual([])
     const [high] = checks([aPiece({ xMm: 2100, heightMm: 1400 })], { heights, room: { drops: [] } })
     expect(said(high)).toContain('The ceiling leaves 1300 mm')
+  })
+})
+
+describe('a piece that stands half under a raised bay', () => {
+  // The ceiling falls from 2600 to 1600 mm at the bay's edge; past it, where the bay hangs at 2500, it would go on falling.
+  const heights = [aHeight(0, 0, 2600), aHeight(2500, 0, 1600)]
+  const piece = aPiece({ xMm: 2700, yMm: 2000, widthMm: 1000, depthMm: 600, heightMm: 1500, angleDeg: 0 })
+
+  it.each([
+    ['at a wall', box(2500, 1000, 4500, 4000)],
+    ['in the middle of the room', box(2500, 1000, 4500, 3000)],
+  ])('%s is not held against the ceiling the bay interrupts', (_, bay) => {
+    const ceilingParts = [aPart(bay, [aHeight(3000, 2000, 2500)])]
+    const low = (heightMm: number) =>
+      resultsOf(
+        aRoom(box(0, 0, 5000, 4000), { heights, ceilingParts, furniture: [{ ...piece, heightMm }] }),
+      ).furniture[0]?.problems.filter(({ code }) => code === 'furniture-too-high').length
+    expect([low(1590), low(1610)]).toEqual([0, 1])
   })
 })
