@@ -10,7 +10,7 @@ import type {
   PlanPoint,
   Room,
 } from '#analysis/room.ts'
-import { heightAt, highestCeilingOver, lowestCeilingAlong } from '#state/commands/ceilingOver.ts'
+import { floorLevelAt, heightAt, highestCeilingOver, lowestCeilingAlong } from '#state/commands/ceilingOver.ts'
 import { freeId } from '#state/commands/edit.ts'
 import { wallLength } from '#state/commands/openingChecks.ts'
 import usual from '#state/data/usual-things.json' with { type: 'json' }
@@ -133,9 +133,10 @@ export function usualCeilingPart(corners: readonly PlanPoint[], room: Room): Omi
   return { name: freeName('Ceiling part', room), corners, heights: [point] }
 }
 
-/** A measured height that says what is already known there, until it is typed over. */
+/** A measured height that says what is already known there of ceiling and floor, until it is typed over. */
 export function usualHeight(xMm: Millimetres, yMm: Millimetres, room: Room): Omit<HeightPoint, 'id'> {
-  return { xMm, yMm, heightMm: heightAt(room, [xMm, yMm]) ?? OFFERED_HEIGHT_MM, floorMm: 0 }
+  const place = [xMm, yMm] as const
+  return { xMm, yMm, heightMm: heightAt(room, place) ?? OFFERED_HEIGHT_MM, floorMm: floorLevelAt(room, place) ?? 0 }
 }
 
 /** Construction offered first for a new partition. */

@@ -11,6 +11,11 @@ export function heightAt(room: Room, place: Point): Millimetres | null {
   return heightsAt(room, [place])[0] ?? null
 }
 
+/** Level of the floor over the datum at a place, read from what was measured; null while nothing was. */
+export function floorLevelAt(room: Room, place: Point): Millimetres | null {
+  return room.heights.length === 0 ? null : planeAt(roomLevels(room).floor, place)
+}
+
 /** Lowest existing height along a stretch of a wall; null while nothing was measured. */
 export function lowestCeilingAlong(
   room: Room,

@@ -313,6 +313,15 @@ describe('what is offered first', () => {
     expect(second).toMatchObject({ name: 'Door 2', heightMm: 1900, fromMm: 174 })
     expect(refusalOf(withDoor, addOpening('room-1', { ...second, heightMm: 1900 }))).toBeNull()
     expect(usualHeight(10, 10, room)).toEqual({ xMm: 10, yMm: 10, heightMm: 2400, floorMm: 0 })
+    const fall = [
+      { id: 'h1', xMm: 0, yMm: 0, heightMm: 2400, floorMm: 0 },
+      { id: 'h2', xMm: 1000, yMm: 0, heightMm: 2420, floorMm: -20 },
+      { id: 'h3', xMm: 0, yMm: 1000, heightMm: 2400, floorMm: 0 },
+    ]
+    // On a fall it offers the level that is known there: a new point alone tilts neither floor nor ceiling.
+    const offered = usualHeight(500, 700, { ...room, heights: fall })
+    expect(offered.floorMm).toBeCloseTo(-10, 9)
+    expect(offered.heightMm).toBeCloseTo(2410, 9)
     expect(usualOpening('window', 'wall-2', 9000, 'ft-in', room).fromMm).toBeCloseTo(4000 - 1219.2, 9)
   })
 })
