@@ -30,8 +30,9 @@ export const ROOM_FOR_SCALE_BAR = 360
 /** Free space round the room for two rows of dimensions and the scale bar. */
 function margins({ width, height }: Size) {
   const side = Math.max(52, Math.min(92, width * 0.12))
-  const bottom = height < ROOM_FOR_SCALE_BAR ? 68 : 88
-  return { left: side, right: side, top: Math.max(40, Math.min(70, height * 0.1)), bottom }
+  if (height < ROOM_FOR_SCALE_BAR) return { left: side, right: side, top: 40, bottom: 68 }
+  // Less above the room would leave the dimensions of its upper walls out: a text is whole or not there.
+  return { left: side, right: side, top: Math.max(62, Math.min(92, height * 0.12)), bottom: 88 }
 }
 
 /**
