@@ -10,11 +10,22 @@ const BRUSH_MM = 0.5
  */
 export function firstTouch(leaf: HungLeaf, from: Point, to: Point): number | null {
   const reach = leaf.widthMm - BRUSH_MM
+  if (isFarOff(leaf.hinge, from, to, reach)) return null
   const ends = withinReach(aheadOf(local(leaf, from), local(leaf, to)), reach)
   const angles = ends
     .filter(([x, y]) => Math.hypot(x, y) > BRUSH_MM)
-    .map(([x, y]) => (Math.atan2(y, x) * 180) / Math.PI)
+    .map(([x, y]) => (Math.atan2(y, Math.abs(x) <= BRUSH_MM ? 0 : x) * 180) / Math.PI)
   return angles.length > 0 ? Math.min(...angles) : null
+}
+
+/** A hall has hundreds of walls and a leaf reaches few of them. */
+function isFarOff([x, y]: Point, [fromX, fromY]: Point, [toX, toY]: Point, reach: number): boolean {
+  return (
+    Math.min(fromX, toX) > x + reach ||
+    Math.max(fromX, toX) < x - reach ||
+    Math.min(fromY, toY) > y + reach ||
+    Math.max(fromY, toY) < y - reach
+  )
 }
 
 /** Along the shut leaf from its pin, and towards where it swings. */

@@ -239,3 +239,17 @@ describe('a floor that is to be laid level where no new floor is built', () => {
     expect([ledger.clearHeightMm.floorTakes, openings[0]?.thresholdStepMm]).toEqual([0, 0])
   })
 })
+
+describe('a door beside the lining of the next wall', () => {
+  const opens = (fromMm: number) =>
+    resultsOf(
+      plainRoom(box(0, 0, 5000, 4000), { openings: [aDoor({ wall: 'wall-1', fromMm, hungIn: 'lining' })] }),
+      aScheme({ 'wall-1': 'W14', 'wall-4': 'W14' }),
+    ).openings[0]
+
+  it('opens square where the lining, 146.05 mm deep, stands a hair before its hinge, and not where it covers more', () => {
+    expect(opens(146)?.door?.leaves[0]?.opensDeg).toBe(90)
+    expect(opens(146)?.problems.map(({ code }) => code)).not.toContain('swing-blocked')
+    expect(opens(145)?.problems.map(({ code }) => code)).toContain('swing-blocked')
+  })
+})
