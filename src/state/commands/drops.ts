@@ -47,9 +47,16 @@ function checkedDrop(room: Room, drop: Drop, units: LengthUnit): Result<Room, Re
     positive(`"${name}": the height under it`, drop.undersideMm) ??
     notTooDeep(`"${name}": its boxing below`, drop.boxBelowMm) ??
     notTooDeep(`"${name}": its boxing at the sides`, drop.boxSidesMm) ??
+    boxedToTheFloor(drop, units) ??
     footprintRefusal(room, name, drop.corners) ??
     dropAboveCeiling(room, drop, units)
   return refused ? fail(refused) : ok(room)
+}
+
+function boxedToTheFloor({ name, boxBelowMm, undersideMm }: Drop, units: LengthUnit): Refusal | null {
+  if (boxBelowMm < undersideMm) return null
+  const message = `The box below "${name}" would be ${formatLength(boxBelowMm, units)} deep and only ${formatLength(undersideMm, units)} are under it; make the box less deep.`
+  return { code: 'boxed-to-the-floor', message }
 }
 
 /** A refusal where a drop would hang below the ceiling nowhere. */

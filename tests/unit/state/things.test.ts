@@ -91,6 +91,12 @@ describe('what cannot be is refused with a sentence, and the document stays', ()
       'The underside of "Duct" would be at 2400 mm and the ceiling there is at 2400 mm; a drop hangs below it.',
     ],
     [
+      'a drop boxed down to the floor',
+      withDrop,
+      changeDrop('room-1', 'drop-1', { boxBelowMm: 2100 }),
+      'The box below "Duct" would be 2100 mm deep and only 2100 mm are under it; make the box less deep.',
+    ],
+    [
       'a ceiling below a drop',
       withDrop,
       setRoomHeight('room-1', 2000),

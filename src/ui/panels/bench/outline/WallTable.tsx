@@ -8,6 +8,7 @@ import { Heads, LengthCell } from '#ui/panels/bench/tables/rows.tsx'
 import { useRun } from '#ui/panels/bench/useBench.ts'
 import { wallEnds, wallLength } from '#ui/panels/bench/wallLength.ts'
 import { useRoom, useSession, useShownProject, useView } from '#ui/session.ts'
+import { formatLength } from '#units/format.ts'
 
 const HEADS = ['Wall', 'Runs', 'Length', 'Move inward by', 'Corner at']
 
@@ -95,7 +96,7 @@ function InsertCorner({ wall, number }: { readonly wall: Wall; readonly number: 
           leastMm={0}
           moreThanLeast
           onCommit={(at) => {
-            if (at >= length) return `Wall ${number} is no longer than that; type less than its length.`
+            if (at >= length) return `Wall ${number} is ${formatLength(length, units)} long; type less than that.`
             setTyped(at)
             return null
           }}
