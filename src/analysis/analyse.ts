@@ -99,28 +99,45 @@ function allSurfaces(
   const { room } = input
   const clearMm2 = sumAreas(inset.clear)
   const ceilingMm2 = space.ceilings.reduce((sum, { plan, ceiling }) => sum + sumAreas(plan) * steepness(ceiling), 0)
-  const heights: WallHeights = { existing: existing.between, clear: space.faces, outline: outlineOf(room) }
+  const walls = wallSetting(input.room, inset, existing.between, space.faces)
   return [
-    ...room.walls.map((wall, index) => wallResult(input, inset, wall, index, heights)),
+    ...room.walls.map((wall, index) => wallResult(input, wall, index, walls)),
     flatResult(input, 'ceiling', existing.ceilingM2, ceilingMm2 / 1e6),
     flatResult(input, 'floor', existing.floorM2, (clearMm2 * steepness(space.faces.floor)) / 1e6),
   ]
 }
 
-/** What the heights of walls are read from: as they stand along the outline, and in the clear room. */
-interface WallHeights {
+/** What every wall's figures are read from, looked up once for all of them. */
+interface WallSetting {
+  /** Heights as they stand along the outline, and in the clear room. */
   readonly existing: Between
   readonly clear: Between
-  readonly outline: readonly Point[]
+  /** Ends of every wall, the room on the left. */
+  readonly ends: readonly (readonly [Point, Point])[]
+  readonly onPlan: ReadonlyMap<number, Inset['walls'][number]>
+  readonly openings: ReadonlyMap<string, readonly Opening[]>
 }
 
-function wallResult(
-  input: AnalysisInput,
-  inset: Inset,
-  wall: Wall,
-  index: number,
-  heights: WallHeights,
-): SurfaceResult {
+function wallSetting(room: Room, inset: Inset, existing: Between, clear: Between): WallSetting {
+  const outline = outlineOf(room)
+  const isLeft = isCounterClockwise(outline)
+  const openings = new Map<string, Opening[]>()
+  for (const opening of room.openings) {
+    openings.set(opening.wall, [...(openings.get(opening.wall) ?? []), opening])
+  }
+  return {
+    existing,
+    clear,
+    ends: outline.map((from, index) => {
+      const to = outline[(index + 1) % outline.length] ?? from
+      return isLeft ? [from, to] : [to, from]
+    }),
+    onPlan: new Map(inset.walls.map((entry) => [entry.wall, entry])),
+    openings,
+  }
+}
+
+function wallResult(input: AnalysisInput, wall: Wall, index: number, walls: WallSetting): SurfaceResult {
   const described = describeSurface({
     ...input,
     facts: wall,
@@ -128,15 +145,15 @@ function wallResult(
     label: `Wall ${index + 1}`,
     choice: choiceFor(input.scheme, wall.id),
   })
-  const onPlan = inset.walls.find((entry) => entry.wall === index)
+  const onPlan = walls.onPlan.get(index)
   const clearLengthMm = onPlan?.clearLengthMm ?? 0
   return {
     ...described,
     areaLostM2: ((onPlan?.areaMm2 ?? 0) - gainedBy(input.room, index, described.netDepthMm)) / 1e6,
     clearLengthMm,
     swallowed: onPlan?.swallowed ?? false,
-    soundAreaM2: wallSoundArea(input.room, wall, index, heights),
-    addedMassKg: (described.addedMassKgM2 * linedMm2(onPlan, heights.clear)) / 1e6,
+    soundAreaM2: wallSoundArea(input.room, wall, index, walls),
+    addedMassKg: (described.addedMassKgM2 * linedMm2(onPlan, walls.clear)) / 1e6,
   }
 }
 
@@ -159,14 +176,12 @@ function linedMm2(onPlan: Inset['walls'][number] | undefined, clear: Between): n
 }
 
 /** Existing length times its own mean existing height, less the openings in it, m2. */
-function wallSoundArea(room: Room, wall: Wall, index: number, { outline, existing }: WallHeights): number {
-  const from = outline[index]
-  const to = outline[(index + 1) % outline.length]
+function wallSoundArea(room: Room, wall: Wall, index: number, { ends, existing, openings }: WallSetting): number {
+  const [from, to] = ends[index] ?? []
   if (!from || !to) return 0
-  const [start, end] = isCounterClockwise(outline) ? [from, to] : [to, from]
-  const gross = wallLength(room, index) * meanHeightAlong(start, end, existing)
-  const openings = room.openings.filter((opening) => opening.wall === wall.id)
-  return Math.max(0, gross - openings.reduce((sum, opening) => sum + openingMm2(opening), 0)) / 1e6
+  const gross = wallLength(room, index) * meanHeightAlong(from, to, existing)
+  const taken = (openings.get(wall.id) ?? []).reduce((sum, opening) => sum + openingMm2(opening), 0)
+  return Math.max(0, gross - taken) / 1e6
 }
 
 function openingMm2({ kind, shape, widthMm, heightMm }: Opening): number {

@@ -7,7 +7,7 @@ import type { Ledger, SurfaceResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
 import type { Assembly } from '#assemblies/assembly.ts'
 import type { Inset } from '#geometry/inset/insetRoom.ts'
-import { boxAlongLongestWall, centroid, largestCircle } from '#geometry/outline.ts'
+import { boxAlongLongestWall, centroid } from '#geometry/outline.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
@@ -48,7 +48,6 @@ export function ledgerOf({ room, inset, surfaces, existing, space, ceilingAssemb
     })),
     drops: underDrops(room, space, heights.lowest),
     volumeM3: { existing: existing.volumeMm3 / 1e9, clear: clearM3 },
-    largestCircleMm: inset.clear[0] ? 2 * largestCircle(inset.clear[0]).radiusMm : 0,
     parts: inset.clear.length,
     addedMassKg: surfaces.reduce((sum, surface) => sum + surface.addedMassKg, 0),
     onJoistsKgM2: ceilingAssembly?.loadsExistingJoists ? (ceiling?.addedMassKgM2 ?? 0) : 0,

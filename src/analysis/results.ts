@@ -95,7 +95,6 @@ export interface Ledger {
   /** Clear floor with at least this height over it. */
   readonly areaAbove: readonly { readonly heightMm: Millimetres; readonly areaM2: SquareMetres }[]
   readonly volumeM3: { readonly existing: CubicMetres; readonly clear: CubicMetres }
-  readonly largestCircleMm: Millimetres
   readonly parts: number
   readonly addedMassKg: number
   /** Added weight that hangs on the existing joists. */

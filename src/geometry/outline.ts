@@ -127,8 +127,6 @@ interface Square {
 
 /** The search stops when no place can be better by more than this, mm; the best place is then refined. */
 const CLOSE_ENOUGH_MM = 4
-/** In a hall, where thousands of places on its long axis are as good: by more than this share of the radius. */
-const CLOSE_ENOUGH_SHARE = 1 / 400
 
 /** How finely the best place is refined, mm. */
 const REFINED_MM = 0.01
@@ -138,8 +136,8 @@ const MOST_SQUARES = 20_000
 
 /**
  * The largest circle that fits into a shape, as free floor to turn in: squares over the shape are split where they may
- * still hold a better centre. Its radius is at most 4 mm, or a four-hundredth, too small, exact to 0.1 mm where the best
- * place has no rival; 0 for a shape without corners.
+ * still hold a better centre. Its radius is at most 4 mm too small, exact to 0.1 mm where the best place has no rival;
+ * 0 for a shape without corners.
  */
 export function largestCircle(shape: Pick<Polygon, 'outline' | 'holes'>): Circle {
   const box = boundingBox(shape.outline)
@@ -158,8 +156,7 @@ export function largestCircle(shape: Pick<Polygon, 'outline' | 'holes'>): Circle
   }
   for (let looked = 0; open.length > 0 && looked < MOST_SQUARES; looked += open.length) {
     for (const square of open) if (square.radius > best.radius) best = square
-    const enough = best.radius + Math.max(CLOSE_ENOUGH_MM, best.radius * CLOSE_ENOUGH_SHARE)
-    const promising = open.filter((square) => square.atMost > enough)
+    const promising = open.filter((square) => square.atMost > best.radius + CLOSE_ENOUGH_MM)
     open = promising.flatMap(({ x, y, half: size }) => quarters(x, y, size / 2, look))
   }
   const refined = refine(best, look)

@@ -1,3 +1,4 @@
+import { largestCircleAcross } from '#analysis/largestCircle.ts'
 import { publishedStc } from '#analysis/published.ts'
 import type { Note, SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
@@ -17,7 +18,7 @@ export function schemeReport(result: SchemeResult, room: Room) {
     areaAbove: ledger.areaAbove,
     heightFitMissMm: result.heights.worstMissMm,
     volumeM3: ledger.volumeM3,
-    largestCircleMm: ledger.largestCircleMm,
+    largestCircleMm: largestCircleAcross(result.clear),
     parts: ledger.parts,
     addedMassKg: ledger.addedMassKg,
     onJoistsKgM2: ledger.onJoistsKgM2,

@@ -161,7 +161,6 @@ function aLedger(room: Room, clearMm2: number, outlineMm2: number, clear: readon
     areaAbove: [],
     drops: room.drops.map(({ id, name, undersideMm }) => ({ id, name, clearHeightMm: undersideMm - 85 })),
     volumeM3: { existing: (outlineMm2 * existing) / 1e9, clear: (clearMm2 * lowest) / 1e9 },
-    largestCircleMm: 3000,
     parts: 1,
     addedMassKg: 1940,
     onJoistsKgM2: 0,

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 
 interface Props {
   readonly name: string
@@ -12,13 +12,15 @@ interface Props {
   /** Since the last command, with its sign; null: unchanged. */
   readonly change: string | null
   readonly cause: string
-  readonly children: ReactNode
+  /** Where the number comes from: worked out once the line is open. */
+  readonly detail: () => ReactNode
 }
 
 /** One number a client asks first; it opens downward into where it comes from. */
-export function LedgerLine({ name, aside, figure, second, from, change, cause, children }: Props) {
+export function LedgerLine({ name, aside, figure, second, from, change, cause, detail }: Props) {
+  const [isOpen, setIsOpen] = useState(false)
   return (
-    <details className="ledger-line" data-line={name}>
+    <details className="ledger-line" data-line={name} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
       <summary>
         <span className="ledger-name">{name}</span>
         <span className="ledger-aside">{aside}</span>
@@ -37,7 +39,7 @@ export function LedgerLine({ name, aside, figure, second, from, change, cause, c
           )}
         </span>
       </summary>
-      <div className="ledger-detail">{children}</div>
+      <div className="ledger-detail">{isOpen && detail()}</div>
     </details>
   )
 }

@@ -1,3 +1,4 @@
+import { largestCircleAcross } from '#analysis/largestCircle.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import { heightRows } from '#ui/panels/ledger/heightRows.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
@@ -33,9 +34,8 @@ export function FloorLine({ result, before, cause, unit }: LineProps) {
       from={`of ${area(floor.existing)} · lost ${area(floor.lost)}${gained}`}
       change={before && signed(floor.clear - before.ledger.floorAreaM2.clear, area)}
       cause={cause}
-    >
-      <DetailRows caption="Where the floor goes" rows={floorRows(result, unit)} />
-    </LedgerLine>
+      detail={() => <DetailRows caption="Where the floor goes" rows={floorRows(result, unit)} />}
+    />
   )
 }
 
@@ -62,7 +62,10 @@ function floorRows(result: SchemeResult, unit: LengthUnit): readonly (readonly [
     ['Clear floor', bothAreas(floor.clear, unit)],
     ...partRows(result, unit),
     ['Clear size, along its longest wall', isLeft(result) ? `${length} × ${width}` : 'none'],
-    ['Largest circle that fits', isLeft(result) ? `${formatLength(ledger.largestCircleMm, unit)} across` : 'none'],
+    [
+      'Largest circle that fits',
+      isLeft(result) ? `${formatLength(largestCircleAcross(result.clear), unit)} across` : 'none',
+    ],
     ['Allowance for treatment inside', 'none'],
   ]
 }
@@ -92,9 +95,8 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
         before && left && isLeft(before) ? signed(height.lowest - before.ledger.clearHeightMm.lowest, length) : null
       }
       cause={cause}
-    >
-      <DetailRows caption="Where the height goes" rows={heightRows(result, unit)} />
-    </LedgerLine>
+      detail={() => <DetailRows caption="Where the height goes" rows={heightRows(result, unit)} />}
+    />
   )
 }
 
@@ -112,14 +114,15 @@ export function VolumeLine({ result, before, cause, unit }: LineProps) {
       from={`of ${text(volume.existing)}`}
       change={before && signed(volume.clear - before.ledger.volumeM3.clear, text)}
       cause={cause}
-    >
-      <DetailRows
-        caption="Where the volume goes"
-        rows={[
-          ['Volume as it stands', `${text(volume.existing)} · ${formatVolume(volume.existing, otherUnit(unit))}`],
-          ['Clear volume', `${text(volume.clear)} · ${formatVolume(volume.clear, otherUnit(unit))}`],
-        ]}
-      />
-    </LedgerLine>
+      detail={() => (
+        <DetailRows
+          caption="Where the volume goes"
+          rows={[
+            ['Volume as it stands', `${text(volume.existing)} · ${formatVolume(volume.existing, otherUnit(unit))}`],
+            ['Clear volume', `${text(volume.clear)} · ${formatVolume(volume.clear, otherUnit(unit))}`],
+          ]}
+        />
+      )}
+    />
   )
 }

@@ -1,4 +1,5 @@
 import { useMemo } from 'react'
+import { largestCircleAcross } from '#analysis/largestCircle.ts'
 import { narrowestWidth } from '#geometry/narrowest.ts'
 import { bothHeights } from '#ui/panels/ledger/heightRows.ts'
 import { useAnalysis, useSession, useShownProject, useView } from '#ui/session.ts'
@@ -28,7 +29,7 @@ function Figures() {
   const largest = analysis.ok ? analysis.value.clear[0] : undefined
   const narrowest = useMemo(() => (largest ? narrowestWidth(largest) : null), [largest])
   if (!analysis.ok || !largest) return <span className="bench-said">No clear floor is left.</span>
-  const across = bothHeights(analysis.value.ledger.largestCircleMm, units)
+  const across = bothHeights(largestCircleAcross(analysis.value.clear), units)
   return (
     <span className="bench-said" role="status">
       Largest circle that fits: {across} across.{' '}
