@@ -1,4 +1,5 @@
-import { useEffect } from 'react'
+import { useEffect, useMemo } from 'react'
+import { followAtEase } from '#state/shown.ts'
 import { PlanView } from '#ui/canvas/PlanView.tsx'
 import { ErrorScreen } from '#ui/dialogs/ErrorScreen.tsx'
 import { ToldPlace, useTold } from '#ui/dialogs/ToldPlace.tsx'
@@ -7,7 +8,7 @@ import { Header } from '#ui/header/Header.tsx'
 import { Bench } from '#ui/panels/Bench.tsx'
 import { Ledger } from '#ui/panels/Ledger.tsx'
 import { SheetView } from '#ui/panels/SheetView.tsx'
-import { type Session, SessionContext, useDocument, useView } from '#ui/session.ts'
+import { type Session, SessionContext, useDocument, useSession, useView } from '#ui/session.ts'
 import { type Shell, ShellContext } from '#ui/shell.ts'
 import { useFileDrop } from '#ui/useFileDrop.ts'
 import { usePageKeys } from '#ui/usePageKeys.ts'
@@ -33,6 +34,8 @@ export function App({ session, shell }: Props) {
 }
 
 function Page() {
+  const session = useSession()
+  const atEase = useMemo(() => ({ ...session, shown: followAtEase(session.document.store) }), [session])
   const showsSheet = useView((view) => view.showsSheet)
   const isDropping = useFileDrop()
   usePageKeys()
@@ -42,14 +45,16 @@ function Page() {
     <div className="page" data-shows={showsSheet ? 'sheet' : 'plan'} data-dropping={isDropping}>
       <Header />
       <div className="place-plan">{showsSheet ? <SheetPlace /> : <PlanView />}</div>
-      <div className="place-ledger">
-        <Ledger />
-      </div>
-      {!showsSheet && (
-        <div className="place-bench">
-          <Bench />
+      <SessionContext value={atEase}>
+        <div className="place-ledger">
+          <Ledger />
         </div>
-      )}
+        {!showsSheet && (
+          <div className="place-bench">
+            <Bench />
+          </div>
+        )}
+      </SessionContext>
       <footer className="page-caution quiet">{CAUTION_LINE}</footer>
     </div>
   )

@@ -1,5 +1,5 @@
 import { createContext, useContext, useMemo } from 'react'
-import { useStore } from 'zustand'
+import { type StoreApi, useStore } from 'zustand'
 import type { SchemeAnalysis } from '#analysis/analyse.ts'
 import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
@@ -8,6 +8,7 @@ import { projectCatalogue } from '#project/catalogue.ts'
 import type { Project } from '#project/project.ts'
 import type { DocumentState, DocumentStore } from '#state/history.ts'
 import type { ResultsMemo } from '#state/results.ts'
+import type { Shown } from '#state/shown.ts'
 import type { createViewStore, ViewState } from '#state/view.ts'
 import { invariant } from '#units/result.ts'
 
@@ -18,6 +19,8 @@ export interface Session {
   /** What every project can name; a project's own assemblies come on top (`useCatalogue`). */
   readonly builtIn: Catalogue
   readonly results: ResultsMemo
+  /** What this part of the page shows: the plan at every step of the hand, numbers and tables at their ease. */
+  readonly shown: StoreApi<Shown>
 }
 
 export const SessionContext = createContext<Session | null>(null)
@@ -38,7 +41,7 @@ export function useView<Part>(select: (state: ViewState) => Part): Part {
 
 /** The project as shown: what the hand is trying, else what is recorded. */
 export function useShownProject(): Project {
-  return useDocument((state) => state.preview ?? state.project)
+  return useStore(useSession().shown, (shown) => shown.project)
 }
 
 /** Everything the project on the page can name: built-in assemblies and its own. */

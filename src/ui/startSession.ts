@@ -7,6 +7,7 @@ import { asNew } from '#state/draft.ts'
 import { createDocumentStore } from '#state/history.ts'
 import { browserShelf, createPictureStore, type PictureStore } from '#state/pictures.ts'
 import { createResultsMemo } from '#state/results.ts'
+import { followClosely } from '#state/shown.ts'
 import { createViewStore, type ViewState } from '#state/view.ts'
 import { keptHashes, sha256 } from '#ui/pictureHashes.ts'
 import { SAMPLES } from '#ui/samples.ts'
@@ -45,7 +46,13 @@ export async function startSession(): Promise<Started> {
     }
     keepViewOn(view, state.project)
   })
-  const session: Session = { document, view, builtIn, results: createResultsMemo() }
+  const session: Session = {
+    document,
+    view,
+    builtIn,
+    results: createResultsMemo(),
+    shown: followClosely(document.store),
+  }
   void pictures.sweep(keptHashes(versions, project))
   return { session, autosave, pictures, notice: noticeOf(found.refused, 'value' in found) }
 }

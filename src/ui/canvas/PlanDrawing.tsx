@@ -25,8 +25,8 @@ export interface PlanPicture {
   readonly isHeld: boolean
 }
 
-/** Rooms with more walls show no dimensions while one of them is in the hand, so that it follows the hand. */
-const MOST_DIMENSIONED = 100
+/** Rooms with more walls show neither words nor hatches while one of them is in the hand, so that it follows the hand. */
+const MOST_WORDED = 100
 
 /** The plan's marks for the screen. */
 export function usePlanMarks({
@@ -42,8 +42,15 @@ export function usePlanMarks({
   return useMemo(() => {
     if (size.width === 0 || room.corners.length < 3) return []
     const view = { x: 0, y: 0, width: size.width, height: size.height }
-    const dimensions = !isHeld || room.walls.length <= MOST_DIMENSIONED
-    const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR, dimensions, clearDimensions: dimensions }
+    const words = !isHeld || room.walls.length <= MOST_WORDED
+    const show = {
+      scaleBar: size.height >= ROOM_FOR_SCALE_BAR,
+      dimensions: words,
+      clearDimensions: words,
+      tags: words,
+      roomLabel: words,
+      hatches: words,
+    }
     const input = { room, others, result, frame, style: SCREEN_STYLE, units, selection, view, show }
     return planMarks(input)
   }, [room, others, result, frame, size, units, selection, isHeld])

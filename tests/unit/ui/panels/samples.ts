@@ -4,6 +4,7 @@ import type { Project } from '#project/project.ts'
 import { readProject } from '#project/read.ts'
 import { createDocumentStore } from '#state/history.ts'
 import { createResultsMemo } from '#state/results.ts'
+import { followClosely } from '#state/shown.ts'
 import { createViewStore } from '#state/view.ts'
 import type { Session } from '#ui/session.ts'
 import { invariant } from '#units/result.ts'
@@ -19,10 +20,12 @@ export function sampleProject(name: 'garage' | 'basement'): Project {
 export function sessionOn(project: Project, schemeName: string): Session {
   const scheme = project.schemes.find(({ name }) => name === schemeName)
   invariant(scheme, `there is a scheme called ${schemeName}`)
+  const document = createDocumentStore(project)
   return {
-    document: createDocumentStore(project),
+    document,
     view: createViewStore({ roomId: project.rooms[0]!.id, schemeId: scheme.id }),
     builtIn: builtInCatalogue(),
     results: createResultsMemo(),
+    shown: followClosely(document.store),
   }
 }
