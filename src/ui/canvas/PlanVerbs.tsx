@@ -92,7 +92,7 @@ function PickedVerbs() {
 
 function Verb({ label, onPress }: { readonly label: string; onPress(): void }) {
   return (
-    <button type="button" className="verb" onClick={onPress}>
+    <button type="button" className="verb picked-verb" onClick={onPress}>
       {label}
     </button>
   )
@@ -113,7 +113,7 @@ function FlatSurface({ which, label }: { readonly which: 'ceiling' | 'floor'; re
   return (
     <button
       type="button"
-      className="verb"
+      className="verb flat-verb"
       aria-pressed={surfaceIds.includes(id)}
       onClick={(event) => choose(event.shiftKey || event.ctrlKey || event.metaKey)}
     >

@@ -50,10 +50,12 @@ export function PlanView() {
   const outline = useOutlineDrawing()
   const isTouch = useCoarsePointer()
   const isHeld = useDocument((state) => state.preview !== null)
+  // How a survey closes is asked over the plan: what is left of it shows the survey whole, wherever the paper lay before.
+  const surveyed = draw.closing === null ? null : draw.points
   const view = usePlanFrame(
     host,
-    useFittedPoints(project.rooms, isDrawing && newProject !== null, useTracedPoints(project)),
-    useShellState((state) => state.fitRequests),
+    useFittedPoints(project.rooms, isDrawing && newProject !== null, useTracedPoints(project), surveyed),
+    `${useShellState((state) => state.fitRequests)}${surveyed ? ' survey' : ''}`,
     isHeld,
   )
   const { frame, size } = view
@@ -136,9 +138,17 @@ function useOthers({ rooms }: Project, room: Room): readonly Room[] {
   return useMemo(() => rooms.filter((other) => other.id !== id), [rooms, id])
 }
 
-/** What the view is fitted to: every room of the project, and what is traced. */
-function useFittedPoints(rooms: readonly Room[], isNew: boolean, traced: readonly Point[]) {
-  return useMemo(() => (isNew ? EMPTY_PAPER : [...rooms.flatMap(cornerPoints), ...traced]), [rooms, isNew, traced])
+/** What the view is fitted to: every room of the project and what is traced, or a survey that does not meet. */
+function useFittedPoints(
+  rooms: readonly Room[],
+  isNew: boolean,
+  traced: readonly Point[],
+  surveyed: readonly Point[] | null,
+) {
+  return useMemo(() => {
+    if (surveyed) return surveyed
+    return isNew ? EMPTY_PAPER : [...rooms.flatMap(cornerPoints), ...traced]
+  }, [rooms, isNew, traced, surveyed])
 }
 
 /** What is selected and its handles: corners at the ends of selected walls, a corner that is selected, those of a thing. */

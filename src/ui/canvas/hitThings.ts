@@ -34,17 +34,34 @@ export function handlesOf(room: Room, thing: Thing | null, scale: number): reado
   return piece ? [...corners, { handle: { kind: 'turn' }, at: turnHandle(piece, TURN_AWAY / scale) }] : corners
 }
 
+/**
+ * The nearest handle within reach. Of a thing so small on the screen that its handles are within reach from everywhere,
+ * the middle is left to take hold of the thing itself: else a door on a phone could be widened but never moved.
+ */
 export function handleAt(handles: readonly HandlePlace[], at: Point, reach: Millimetres): Handle | null {
+  const middle = middleOf(handles)
   let best: Handle | null = null
   let least = reach
   for (const place of handles) {
-    const away = Math.hypot(at[0] - place.at[0], at[1] - place.at[1])
-    if (away <= least) {
-      best = place.handle
-      least = away
-    }
+    const away = distance(at, place.at)
+    if (away > least || distance(at, middle) < MIDDLE_SHARE * distance(place.at, middle)) continue
+    best = place.handle
+    least = away
   }
   return best
+}
+
+/** How much of the way from its middle to a handle belongs to the thing. */
+const MIDDLE_SHARE = 2 / 3
+
+function middleOf(handles: readonly HandlePlace[]): Point {
+  const ends = handles.filter(({ handle }) => handle.kind !== 'turn').map(({ at }) => at)
+  const [x, y] = ends.reduce(([sumX, sumY], [endX, endY]) => [sumX + endX, sumY + endY], [0, 0])
+  return [x / ends.length, y / ends.length]
+}
+
+function distance(a: Point, b: Point): Millimetres {
+  return Math.hypot(a[0] - b[0], a[1] - b[1])
 }
 
 /** A thing under the pointer, and how much plan it covers: small things lie on top of large ones. */

@@ -27,8 +27,13 @@ const LARGEST_SCALE = 4
 /** A plan less high than this shows its dimensions and no scale bar, px. */
 export const ROOM_FOR_SCALE_BAR = 360
 
+/** A plan less high than this has no room for dimensions, px. */
+const STRIP = 160
+
 /** Free space round the room for two rows of dimensions and the scale bar. */
 function margins({ width, height }: Size) {
+  // A strip left over by what is asked above it: without its dimensions, but not the size of a stamp.
+  if (height < STRIP) return { left: 36, right: 36, top: 18, bottom: 22 }
   const side = Math.max(52, Math.min(92, width * 0.12))
   if (height < ROOM_FOR_SCALE_BAR) return { left: side, right: side, top: 40, bottom: 68 }
   // Less above the room would leave the dimensions of its upper walls out: a text is whole or not there.
@@ -37,12 +42,13 @@ function margins({ width, height }: Size) {
 
 /**
  * Where the plan lies on the screen: fitted to the room until a hand moves the paper.
+ * @param fitKey  changes when everything is to be shown again, wherever a hand has moved the paper to
  * @param isHeld  something is in the hand: the paper must not move under it, whatever is said below
  */
 export function usePlanFrame(
   host: RefObject<HTMLElement | null>,
   points: readonly Point[],
-  fitRequests: number,
+  fitKey: string,
   isHeld: boolean,
 ): PlanFrame {
   const size = useSize(host)
@@ -50,12 +56,10 @@ export function usePlanFrame(
   const [moved, setMoved] = useState<Moved | null>(null)
   return useMemo(() => {
     const rest = fitted(boundsOf(points), steady)
-    const frameOf = (state: Moved | null): Frame =>
-      state !== null && state.fitRequests === fitRequests ? state.frame : rest
+    const frameOf = (state: Moved | null): Frame => (state !== null && state.fitKey === fitKey ? state.frame : rest)
     const frame = frameOf(moved)
     // Several moves may come before the page is drawn again: each goes on from the one before.
-    const change = (next: (before: Frame) => Frame) =>
-      setMoved((before) => ({ frame: next(frameOf(before)), fitRequests }))
+    const change = (next: (before: Frame) => Frame) => setMoved((before) => ({ frame: next(frameOf(before)), fitKey }))
     return {
       frame,
       size,
@@ -67,13 +71,13 @@ export function usePlanFrame(
         if (!isSeen) change(() => fitted(boundsOf(wanted), size))
       },
     }
-  }, [moved, fitRequests, points, size, steady])
+  }, [moved, fitKey, points, size, steady])
 }
 
 /** Where a hand has moved the paper to, until everything is asked for again. */
 interface Moved {
   readonly frame: Frame
-  readonly fitRequests: number
+  readonly fitKey: string
 }
 
 function useSize(host: RefObject<HTMLElement | null>): Size {

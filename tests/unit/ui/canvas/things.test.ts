@@ -59,6 +59,18 @@ describe('what a press meets', () => {
     expect(handlesOf(room, null, 0.1)).toEqual([])
   })
 
+  it('leaves the middle of what is small on the screen to move it by, and both ends to widen it by', () => {
+    const door = room.openings[0]!
+    const handles = handlesOf(room, { kind: 'opening', id: door.id }, 0.035)
+    const [from, to] = [handles[0]!.at, handles[1]!.at]
+    const along = (share: number): Point => [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]
+    const reach = 2 * door.widthMm
+    expect(handleAt(handles, along(0.5), reach)).toBeNull()
+    expect(handleAt(handles, along(0.75), reach)).toBeNull()
+    expect(handleAt(handles, along(0.95), reach)).toEqual({ kind: 'end', end: 'to' })
+    expect(handleAt(handles, along(-0.4), reach)).toEqual({ kind: 'end', end: 'from' })
+  })
+
   it('lets go of walls and corners when a thing is picked, and goes to another room with nothing selected', () => {
     const view = { roomId: 'room-1', surfaceIds: ['wall-1'], cornerId: 'corner-1', thing: null }
     const thing = { kind: 'drop', id: 'drop-1' } as const
