@@ -42,12 +42,15 @@ export function planMarks(input: PlanInput): Mark[] {
     ...clearGround(context),
     ...stripMarks(context),
     ...clearEdges(context),
-    ...jointMarks(context),
+    ...(show.words === false ? [] : jointMarks(context)),
     ...outlineMarks(context),
     ...obstacleMarks(context),
     ...(hasThings(context) ? furnitureMarks(context) : []),
     ...(show.openings === false ? [] : openingMarks(context)),
   ]
+  if (show.words === false) {
+    return [...shapes, ...dropMarks(context), ...(show.scaleBar === false ? [] : scaleBar(context, shapes))]
+  }
   takeEdges(context)
   return [...shapes, ...annotations(context)]
 }

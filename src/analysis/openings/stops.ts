@@ -19,12 +19,12 @@ export function firstTouch(leaf: HungLeaf, from: Point, to: Point): number | nul
 }
 
 /** A hall has hundreds of walls and a leaf reaches few of them. */
-function isFarOff([x, y]: Point, [fromX, fromY]: Point, [toX, toY]: Point, reach: number): boolean {
+function isFarOff(pin: Point, from: Point, to: Point, reach: number): boolean {
   return (
-    Math.min(fromX, toX) > x + reach ||
-    Math.max(fromX, toX) < x - reach ||
-    Math.min(fromY, toY) > y + reach ||
-    Math.max(fromY, toY) < y - reach
+    Math.min(from[0], to[0]) > pin[0] + reach ||
+    Math.max(from[0], to[0]) < pin[0] - reach ||
+    Math.min(from[1], to[1]) > pin[1] + reach ||
+    Math.max(from[1], to[1]) < pin[1] - reach
   )
 }
 

@@ -11,6 +11,8 @@ import type { LengthUnit } from '#units/quantity.ts'
 export interface PlanParts {
   readonly grid?: boolean | undefined
   readonly hatches?: boolean | undefined
+  /** false: shapes only, and nothing that finds its place beside them. */
+  readonly words?: boolean | undefined
   readonly openings?: boolean | undefined
   /** Furniture, height points and ceiling parts. */
   readonly things?: boolean | undefined

@@ -43,14 +43,7 @@ export function usePlanMarks({
     if (size.width === 0 || room.corners.length < 3) return []
     const view = { x: 0, y: 0, width: size.width, height: size.height }
     const words = !isHeld || room.walls.length <= MOST_WORDED
-    const show = {
-      scaleBar: size.height >= ROOM_FOR_SCALE_BAR,
-      dimensions: words,
-      clearDimensions: words,
-      tags: words,
-      roomLabel: words,
-      hatches: words,
-    }
+    const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR, words, hatches: words }
     const input = { room, others, result, frame, style: SCREEN_STYLE, units, selection, view, show }
     return planMarks(input)
   }, [room, others, result, frame, size, units, selection, isHeld])

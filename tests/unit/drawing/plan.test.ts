@@ -41,6 +41,25 @@ function manner(text: string): 'full' | 'rating' | 'range' | 'depth' {
 const garage = aGarage()
 const basement = aBasement()
 
+describe('a plan without words', () => {
+  it('keeps every shape and leaves out all that is written, but for the scale bar', () => {
+    const room = aBasement()
+    const result = aPlanResult(room, ['W14'])
+    const shapes = (marks: readonly Mark[], role: string) => marks.filter((mark) => mark.role === role).length
+    const whole = draw(room, result)
+    const bare = draw(room, result, { show: { words: false } })
+    expect(texts(bare).every(({ role }) => role === 'scale-bar')).toBe(true)
+    for (const role of ['outline', 'clear', 'strip', 'drop', 'hatch']) {
+      const drawn = (marks: readonly Mark[]) =>
+        shapes(
+          marks.filter(({ kind }) => kind !== 'text'),
+          role,
+        )
+      expect(drawn(bare), role).toBe(drawn(whole))
+    }
+  })
+})
+
 describe('the plan of a garage', () => {
   const result = aPlanResult(garage, ['W14'])
   const marks = draw(garage, result)
