@@ -4,6 +4,7 @@ import type { PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import { turned } from '#state/commands/cutPart.ts'
 import { idGiver } from '#state/commands/edit.ts'
+import { withIdsApart } from '#state/commands/idsApart.ts'
 import { diagonalsOf, isAlike, isStraight, withoutCorner } from '#state/commands/mergeWalls.ts'
 import { checked } from '#state/commands/outline.ts'
 import { withWholePartitions } from '#state/commands/partPartition.ts'
@@ -11,14 +12,15 @@ import { cornersFollowed, prunedSchemes } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** The project with the two rooms of a partition made one again: the first stays, the partition and its openings go. */
-export function joinedRooms(project: Project, partitionId: string): Result<Project, Refusal> {
-  const partition = project.partitions.find(({ id }) => id === partitionId)
+export function joinedRooms(given: Project, partitionId: string): Result<Project, Refusal> {
+  const partition = given.partitions.find(({ id }) => id === partitionId)
   if (!partition) {
     return fail({ code: 'no-partition', message: `There is no partition "${partitionId}" in this project any more.` })
   }
+  const give = idGiver(given)
+  const project = withIdsApart(given, partition.sides[0].room, partition.sides[1].room, give)
   const [first, second] = partition.sides.map((side) => openRing(project, side))
   if (!first || !second || first.room === second.room) return cannotJoin(partition.name)
-  const give = idGiver(project)
   const jambs = [give('wall'), give('wall')] as const
   const schemes = withJambs(project.schemes, jambs, first)
   const joined = checked(mergedEnds(ringAround(first, second, jambs, give), jambs, schemes))

@@ -30,6 +30,44 @@ const two = applied(plain, cut([4000, 1000], [4000, 2000]))
 const corners = (project: Project, index: number) =>
   project.rooms[index]?.corners.map(({ xMm, yMm }) => [Math.round(xMm * 1e6) / 1e6, Math.round(yMm * 1e6) / 1e6])
 
+describe('two rooms of a file whose writer counted corners and obstacles from 1 in each', () => {
+  const pier = (x: number) => {
+    const corners = [
+      { xMm: x, yMm: 1000 },
+      { xMm: x + 300, yMm: 1000 },
+      { xMm: x + 300, yMm: 1300 },
+    ]
+    return addObstacle('room-1', { name: `Pier at ${x}`, corners, liningMm: 0 })
+  }
+  const apart = applied(plain, pier(1000), pier(5000), cut([4000, 0], [4000, 4000]))
+  const rooms = apart.rooms.map((it) => {
+    const ids = new Map(it.corners.map(({ id }, i) => [id, `c${i + 1}`]))
+    const now = (id: string) => ids.get(id) ?? id
+    return {
+      ...it,
+      corners: it.corners.map((corner) => ({ ...corner, id: now(corner.id) })),
+      walls: it.walls.map((wall) => ({ ...wall, from: now(wall.from), to: now(wall.to) })),
+      obstacles: it.obstacles.map((obstacle) => ({ ...obstacle, id: 'o1' })),
+    }
+  })
+  const runs = rooms[1]?.walls[0]
+  const schemes = apart.schemes.map((scheme) => ({
+    ...scheme,
+    takenOut: ['o1'],
+    runsThrough: { [runs?.from ?? '']: runs?.id ?? '' },
+  }))
+  const counted = { ...apart, rooms, schemes }
+
+  it('become one whose file can be read, and of which schemes say what they said', () => {
+    const joined = applied(counted, joinRooms('partition-1'))
+    const read = readProject(writeProject(joined), CATALOGUE)
+    expect(read.ok ? [] : read.error.problems).toEqual([])
+    const [one] = joined.rooms
+    expect(one?.obstacles.map(({ id }) => joined.schemes[0]?.takenOut?.includes(id))).toEqual([true, true])
+    expect(Object.values(joined.schemes[0]?.runsThrough ?? {})).toHaveLength(1)
+  })
+})
+
 describe('a room of two wings, one of them cut off', () => {
   const wings = [
     [0, 0],
