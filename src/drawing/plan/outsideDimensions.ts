@@ -48,7 +48,7 @@ export function outsideDimensions(context: PlanContext): Mark[] {
   const chained = new Set(sides.flatMap((side) => side.walls))
   const marks = sides.flatMap((side, index) => sideMarks(context, side, sides[index ^ 1]!))
   for (const wall of walls) {
-    if (!chained.has(wall)) marks.push(...ownDimension(context, wall))
+    if (!chained.has(wall)) marks.push(...ownDimensions(context, wall))
   }
   return marks
 }
@@ -195,14 +195,26 @@ function furthestInLine(walls: readonly WallLine[], place: Place, outward: Place
   return furthest
 }
 
-function ownDimension(context: PlanContext, wall: WallLine): Mark[] {
+/** A wall's own rows: its openings, then its length, which goes further out where something stands in its way. */
+function ownDimensions(context: PlanContext, wall: WallLine): Mark[] {
   const { style } = context
+  const outward: Place = [-wall.inward[0], -wall.inward[1]]
+  const side: Side = { outward, reach: reachOf(wall.a, outward), walls: [wall] }
+  const swung = swungOut(context, side)
+  const first = Math.max(style.firstRow * 0.8, swung > 0 ? swung + style.rowStep : 0)
+  const openings = openingStretches(context, wall).flatMap((stretch) => stretchMarks(context, stretch, side, first))
+  const next = openings.length > 0 ? first + style.rowStep : first
   const stretch = { from: wall.a, to: wall.b, lengthMm: wall.lengthMm, surfaceId: wall.id }
-  for (const offset of [style.firstRow * 0.8, style.firstRow * 0.8 + style.rowStep]) {
-    const marks = marksOf(context, stretch, onWall(wall, 0, -offset), onWall(wall, wall.length, -offset))
-    if (marks.length > 0) return marks
+  const lines = [next, next + style.rowStep, next + 2 * style.rowStep].map(
+    (offset) => [onWall(wall, 0, -offset), onWall(wall, wall.length, -offset)] as const,
+  )
+  // Where every line meets a name, it is drawn all the same: a length matters more.
+  const clear = lines.filter(([from, to]) => context.placer.isFreeLine(from, to, style.tick))
+  for (const [from, to] of [...clear, ...lines]) {
+    const marks = marksOf(context, stretch, from, to)
+    if (marks.length > 0) return [...openings, ...marks]
   }
-  return []
+  return openings
 }
 
 function marksOf({ style, units, placer, isSelected }: PlanContext, stretch: Stretch, from: Place, to: Place): Mark[] {

@@ -1,35 +1,47 @@
 import type { CeilingPart, HeightPoint, Room } from '#analysis/room.ts'
-import { toTarget } from '#drawing/frame.ts'
-import type { Mark } from '#drawing/model.ts'
+import { type Frame, toTarget } from '#drawing/frame.ts'
+import type { Mark, Place } from '#drawing/model.ts'
 import { growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import { insideTest, planPoints } from '#drawing/plan/rings.ts'
+import { insideTest, planPoints, polygonRings } from '#drawing/plan/rings.ts'
 import { overheadLabel } from '#drawing/plan/standing.ts'
 import { CAP_HEIGHT, textMark } from '#drawing/text.ts'
+import { intersection } from '#geometry/clip.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 /** Parts of the ceiling with heights of their own: a dash-dot outline. */
 export function ceilingPartMarks({ room, frame, style, isSelected, placer }: PlanContext): Mark[] {
   return room.ceilingParts.flatMap((part): Mark[] => {
-    const ring = planPoints(part.corners).map((point) => toTarget(frame, point))
-    if (ring.length < 3) return []
-    ring.forEach(([x, y], index) => {
-      const next = ring[(index + 1) % ring.length]!
-      placer.takeLine(x, y, next[0], next[1], true)
-    })
+    const rings = shownRings(room, part, frame, isSelected(part.id))
+    if (rings.length === 0) return []
+    for (const ring of rings) {
+      ring.forEach(([x, y], index) => {
+        const next = ring[(index + 1) % ring.length]!
+        placer.takeLine(x, y, next[0], next[1], true)
+      })
+    }
     const colour = isSelected(part.id) ? 'accent' : 'soft'
     const dash = [style.text * 0.8, style.text * 0.25, style.text * 0.12, style.text * 0.25]
     const stroke = { colour, width: style.fine, dash } as const
-    return [{ kind: 'polygon', role: 'ceiling-part', surfaceId: part.id, rings: [ring], fill: null, stroke }]
+    return [{ kind: 'polygon', role: 'ceiling-part', surfaceId: part.id, rings, fill: null, stroke }]
   })
+}
+
+/** A part as far as it lies over the room; one in the hand whole, so that its handles stand at its corners. */
+function shownRings(room: Room, part: CeilingPart, frame: Frame, whole: boolean): Place[][] {
+  const ring = planPoints(part.corners)
+  if (ring.length < 3) return []
+  if (whole) return [ring.map((point) => toTarget(frame, point))]
+  const over = intersection([{ outline: ring, holes: [] }], [{ outline: planPoints(room.corners), holes: [] }])
+  return over.flatMap((shape) => polygonRings(frame, shape))
 }
 
 /** Name and measured height of each part. */
 export function ceilingPartLabels(context: PlanContext): Mark[] {
   return context.room.ceilingParts.flatMap((part): Mark[] => {
-    const ring = planPoints(part.corners).map((point) => toTarget(context.frame, point))
-    if (ring.length < 3) return []
+    const [ring] = shownRings(context.room, part, context.frame, context.isSelected(part.id))
+    if (!ring) return []
     const label = overheadLabel(context, ring, `${part.name}, ${heightWords(part, context.units)}`, part.id)
     return label ? [label] : []
   })

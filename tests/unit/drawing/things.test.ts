@@ -221,3 +221,44 @@ describe('the joint at a corner', () => {
     )
   })
 })
+
+describe('a wall out of square', () => {
+  it('says beside it where its door stands, as a square one does', () => {
+    const corners = [
+      [0, 0],
+      [3657.6, 0],
+      [3400, 6096],
+      [0, 6096],
+    ] as const
+    const room = deepFreeze(aPlanRoom({ corners, openings: [aDoor({ wall: 'w2', fromMm: 2000, widthMm: 800 })] }))
+    const said = texts(draw(room, null)).filter(({ role }) => role === 'dimension')
+    const beside = said.filter(({ surfaceId }) => surfaceId === 'w2').map(({ text }) => text)
+    expect(beside).toEqual(['2000 mm', '800 mm', '3301 mm', '6101 mm'])
+  })
+})
+
+describe('a ceiling part drawn past the walls', () => {
+  const part = {
+    id: 'part-1',
+    name: 'Bay',
+    corners: [
+      { xMm: 0, yMm: 5000 },
+      { xMm: 2000, yMm: 5000 },
+      { xMm: 2000, yMm: 9000 },
+      { xMm: 0, yMm: 9000 },
+    ],
+    heights: [{ id: 'h2', xMm: 500, yMm: 5500, heightMm: 2000, floorMm: 0 }],
+  }
+  const highest = (marks: readonly Mark[]) =>
+    Math.min(
+      ...marks.flatMap((mark) =>
+        mark.kind === 'polygon' && mark.surfaceId === 'part-1' ? mark.rings.flat().map(([, y]) => y) : [],
+      ),
+    )
+
+  it('ends at them, and is whole while it is in the hand', () => {
+    const room = aRoom([], { ceilingParts: [part] })
+    expect(highest(draw(room, null))).toBeCloseTo(750 - 609.6, 6)
+    expect(highest(draw(room, null, { selection: ['part-1'] }))).toBeCloseTo(750 - 900, 6)
+  })
+})
