@@ -55,7 +55,7 @@ export interface SurfaceResult {
   /** Length of its face in the clear room; 0 for ceiling and floor. */
   readonly clearLengthMm: Millimetres
   readonly swallowed: boolean
-  /** Existing area that sound passes through, openings not yet taken off. */
+  /** Existing area that sound passes through; of a wall less its openings. */
   readonly soundAreaM2: SquareMetres
   readonly addedMassKgM2: KilogramsPerSquareMetre
   readonly addedMassKg: number

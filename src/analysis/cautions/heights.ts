@@ -11,11 +11,15 @@ import { choiceFor } from '#analysis/scheme.ts'
 import type { Layer } from '#assemblies/layer.ts'
 import type { Point } from '#geometry/polygon.ts'
 
-/** What measured heights and levels bring up: a poor fit, drops and openings above the ceiling, a new floor on a fall. */
-export function heightCautions(input: AnalysisInput, result: Pick<SchemeResult, 'heights'>): readonly Caution[] {
+/** What measured heights and levels bring up: a poor fit, no height left, drops and openings above the ceiling, a new floor on a fall. */
+export function heightCautions(
+  input: AnalysisInput,
+  result: Pick<SchemeResult, 'heights' | 'ledger'>,
+): readonly Caution[] {
   const levels = roomLevels(input.room)
   return [
     ...fitCaution(result.heights.worstMissMm),
+    ...runsOutCaution(result.ledger),
     ...dropCautions(input, levels),
     ...openingCautions(input, levels),
     ...floorCautions(input, levels),
@@ -26,6 +30,16 @@ function fitCaution(missMm: number): readonly Caution[] {
   if (missMm <= limits.planeMissMm.value) return []
   const text = `A measured height lies ${bothLengths(missMm)} from the plane laid through them: measure again, or draw a ceiling part where the ceiling changes.`
   return [check('poor-plane-fit', text, [])]
+}
+
+/** Heights typed wrong, or a steep roof, can lay a ceiling's plane through the floor: what is below counts as no height. */
+function runsOutCaution({ clearHeightMm, volumeM3 }: SchemeResult['ledger']): readonly Caution[] {
+  if (clearHeightMm.lowest > 0 || volumeM3.clear <= 0) return []
+  const text =
+    clearHeightMm.existing > 0
+      ? 'Floor and ceiling build-ups meet in part of the room, where no height is left: choose thinner ones, or draw the room up to where it ends.'
+      : 'The ceiling comes down to the floor inside the room: check the measured heights, or draw the room up to where it ends.'
+  return [check('height-runs-out', text, [])]
 }
 
 function dropCautions({ room }: AnalysisInput, levels: RoomLevels): readonly Caution[] {

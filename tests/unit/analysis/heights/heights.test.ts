@@ -34,6 +34,21 @@ describe('several heights', () => {
   })
 })
 
+describe('a room with no height in part of it', () => {
+  const said = (room: Room, choices: Readonly<Record<string, string>> = {}) =>
+    resultsOf(room, aScheme(choices)).cautions.flatMap(({ code, text }) => (code === 'height-runs-out' ? [text] : []))
+  const falling = (toMm: number) =>
+    aRoom(box(0, 0, 5000, 4000), { heights: [aHeight(0, 0, 2000), aHeight(4000, 0, toMm)] })
+
+  it('says whether its ceiling or its build-ups leave none, and nothing while some is left', () => {
+    expect(said(falling(100))).toEqual([expect.stringContaining('The ceiling comes down to the floor')])
+    expect(said(falling(430))).toEqual([])
+    expect(said(falling(430), { [falling(430).ceiling.id]: 'C03' })).toEqual([
+      expect.stringContaining('build-ups meet'),
+    ])
+  })
+})
+
 describe('a new floor on a fall', () => {
   const fallen = aRoom(OUTLINE, { heights: [aHeight(0, 0, 2500), aHeight(0, 4000, 2540, -40)] })
   const floating = { assembly: 'F03', removeLining: false }
