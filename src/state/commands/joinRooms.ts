@@ -1,5 +1,6 @@
-import type { CeilingPart, HeightPoint, Room, Wall } from '#analysis/room.ts'
+import type { CeilingPart, HeightPoint, PlanPoint, Room, Wall } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
+import type { Point } from '#geometry/polygon.ts'
 import type { PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import { turned } from '#state/commands/cutPart.ts'
@@ -8,6 +9,7 @@ import { withIdsApart } from '#state/commands/idsApart.ts'
 import { diagonalsOf, isAlike, isStraight, withoutCorner } from '#state/commands/mergeWalls.ts'
 import { checked } from '#state/commands/outline.ts'
 import { withWholePartitions } from '#state/commands/partPartition.ts'
+import { type Faces, reunited } from '#state/commands/reunited.ts'
 import { cornersFollowed, prunedSchemes } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
@@ -51,6 +53,8 @@ interface OpenRing {
   readonly walls: Room['walls']
   readonly firstWall: Wall
   readonly lastWall: Wall
+  /** The partition's face in this room. */
+  readonly face: readonly [Point, Point]
 }
 
 function openRing(project: Project, side: PartitionSide): OpenRing | null {
@@ -60,7 +64,14 @@ function openRing(project: Project, side: PartitionSide): OpenRing | null {
   const { corners, walls } = turned(room.corners, room.walls, (index + 1) % room.walls.length)
   const kept = walls.slice(0, -1)
   const [firstWall, lastWall] = [kept[0], kept.at(-1)]
-  return firstWall && lastWall ? { room, corners, walls: kept, firstWall, lastWall } : null
+  const [to, from] = [corners[0], corners.at(-1)]
+  if (!firstWall || !lastWall || !from || !to) return null
+  const face = [at(from), at(to)] as const
+  return { room, corners, walls: kept, firstWall, lastWall, face }
+}
+
+function at({ xMm, yMm }: PlanPoint): Point {
+  return [xMm, yMm]
 }
 
 /** Both rings as one, joined by a short wall at either end of the partition. */
@@ -76,14 +87,15 @@ function ringAround(first: OpenRing, second: OpenRing, jambs: readonly [string, 
   )
   const there = new Set(walls.map(({ id }) => id))
   const [one, other] = [first.room, second.room]
+  const faces = [first.face, second.face] as const
   const ring = {
     ...one,
     corners,
     walls,
-    ...heightsOf(one, other, give),
+    ...heightsOf(one, other, faces, give),
     openings: [...one.openings, ...other.openings].filter(({ wall }) => there.has(wall)),
     obstacles: [...one.obstacles, ...other.obstacles],
-    drops: [...one.drops, ...other.drops],
+    drops: reunited(one.drops, other.drops, faces),
     furniture: [...one.furniture, ...other.furniture],
     diagonals: [...one.diagonals, ...other.diagonals],
   }
@@ -93,10 +105,11 @@ function ringAround(first: OpenRing, second: OpenRing, jambs: readonly [string, 
 type Give = (prefix: string) => string
 
 /** Heights that both rooms have count once; where the second has others, they become a part of the ceiling. */
-function heightsOf(one: Room, other: Room, give: Give): Pick<Room, 'heights' | 'ceilingParts'> {
-  const ceilingParts = [...one.ceilingParts, ...other.ceilingParts]
+function heightsOf(one: Room, other: Room, faces: Faces, give: Give): Pick<Room, 'heights' | 'ceilingParts'> {
   const plain = (heights: readonly HeightPoint[]) => JSON.stringify(heights.map(({ id: _, ...rest }) => rest))
-  if (plain(one.heights) === plain(other.heights)) return { heights: one.heights, ceilingParts }
+  if (plain(one.heights) === plain(other.heights)) {
+    return { heights: one.heights, ceilingParts: reunited(one.ceilingParts, other.ceilingParts, faces) }
+  }
   const corners = other.corners.map(({ xMm, yMm }) => ({ xMm, yMm }))
   const part: CeilingPart = { id: give('part'), name: other.name, corners, heights: other.heights }
   return { heights: one.heights, ceilingParts: [...one.ceilingParts, part, ...other.ceilingParts] }

@@ -35,8 +35,8 @@ function margins({ width, height }: Size) {
   // A strip left over by what is asked above it: without its dimensions, but not the size of a stamp.
   if (height < STRIP) return { left: 36, right: 36, top: 18, bottom: 22 }
   const side = Math.max(52, Math.min(92, width * 0.12))
-  if (height < ROOM_FOR_SCALE_BAR) return { left: side, right: side, top: 40, bottom: 68 }
-  // Less above the room would leave the dimensions of its upper walls out: a text is whole or not there.
+  // Less than 62 above the room leaves the dimensions of its upper walls out: a text is whole or not there.
+  if (height < ROOM_FOR_SCALE_BAR) return { left: side, right: side, top: height < 280 ? 40 : 62, bottom: 68 }
   return { left: side, right: side, top: Math.max(62, Math.min(92, height * 0.12)), bottom: 88 }
 }
 

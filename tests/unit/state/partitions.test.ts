@@ -4,8 +4,9 @@ import type { Project } from '#project/project.ts'
 import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
 import type { Command } from '#state/command.ts'
-import { addDrop } from '#state/commands/drops.ts'
+import { addDrop, changeDrop } from '#state/commands/drops.ts'
 import { addFurniture } from '#state/commands/furniture.ts'
+import { addCeilingPart } from '#state/commands/heights.ts'
 import { addObstacle } from '#state/commands/obstacles.ts'
 import { addOpening } from '#state/commands/openings.ts'
 import { deleteCorner, drawOutline, insertCorner, moveCorner } from '#state/commands/outline.ts'
@@ -14,7 +15,7 @@ import { addRoom, deleteRoom, renameRoom } from '#state/commands/rooms.ts'
 import { assignAssembly } from '#state/commands/surfaces.ts'
 import { deleteThing } from '#state/commands/things.ts'
 import { setWallLength } from '#state/commands/wall.ts'
-import { usualDrop, usualFurniture, usualOpening } from '#state/usualThings.ts'
+import { usualCeilingPart, usualDrop, usualFurniture, usualOpening } from '#state/usualThings.ts'
 import { applied, plainProject, refusalOf } from '../../support/anyProject.ts'
 import { CATALOGUE } from '../../support/samples.ts'
 
@@ -65,6 +66,48 @@ describe('two rooms of a file whose writer counted corners and obstacles from 1 
     const [one] = joined.rooms
     expect(one?.obstacles.map(({ id }) => joined.schemes[0]?.takenOut?.includes(id))).toEqual([true, true])
     expect(Object.values(joined.schemes[0]?.runsThrough ?? {})).toHaveLength(1)
+  })
+})
+
+describe('what hangs over both rooms of a partition', () => {
+  const beam = [
+    { xMm: 1000, yMm: 1500 },
+    { xMm: 5000, yMm: 1500 },
+    { xMm: 5000, yMm: 1800 },
+    { xMm: 1000, yMm: 1800 },
+  ]
+  const around = (rectangle: readonly { readonly xMm: number; readonly yMm: number }[]) =>
+    rectangle.map(({ xMm, yMm }) => `${Math.round(xMm * 100) / 100}, ${Math.round(yMm * 100) / 100}`).sort()
+  const parted = (from: Point, to: Point) => {
+    const hung = applied(
+      plain,
+      addDrop('room-1', { ...usualDrop(beam, room), name: 'Steel beam' }),
+      addCeilingPart('room-1', { ...usualCeilingPart(beam, room), name: 'Bay' }),
+    )
+    return applied(hung, cut(from, to))
+  }
+
+  it.each([
+    ['across', [3000, 0], [3000, 4000]],
+    ['slanting', [2500, 0], [3500, 4000]],
+  ] as const)('is one again, and no thicker, when they are joined: cut %s', (_, from, to) => {
+    const apart = parted(from, to)
+    expect(apart.rooms.map((it) => [it.drops.length, it.ceilingParts.length])).toEqual([
+      [1, 1],
+      [1, 1],
+    ])
+    const [joined] = applied(apart, joinRooms('partition-1')).rooms
+    expect(joined?.drops.map(({ name, corners }) => [name, around(corners)])).toEqual([['Steel beam', around(beam)]])
+    expect(joined?.ceilingParts.map(({ name, corners }) => [name, around(corners)])).toEqual([['Bay', around(beam)]])
+  })
+
+  it('stays two where one of them was changed in the meantime', () => {
+    const apart = parted([3000, 0], [3000, 4000])
+    const [one, other] = apart.rooms
+    const boxed = applied(apart, changeDrop(other?.id ?? '', other?.drops[0]?.id ?? '', { boxBelowMm: 77 }))
+    const [joined] = applied(boxed, joinRooms('partition-1')).rooms
+    expect(one?.drops).toHaveLength(1)
+    expect(joined?.drops).toHaveLength(2)
   })
 })
 
