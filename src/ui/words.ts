@@ -124,14 +124,14 @@ function touchDrawHint(count: number): string {
   return count < 3 ? 'Touch where the next corner stands.' : 'Touch the next corner, or the first one to close.'
 }
 
-/** Said while a wall or corner is in the hand. */
-export function dragHint(what: string): string {
+/** Said while something is in the hand; a finger has no keys to be told of. */
+export function dragHint(
+  what: string,
+  { isThing, isTouch }: { readonly isThing: boolean; readonly isTouch: boolean },
+): string {
+  if (isTouch) return what
+  if (isThing) return `${what} Escape puts it back, Alt releases edges and the grid.`
   return `${what} Release to keep it, Escape to put it back. Alt releases right angles and the grid.`
-}
-
-/** Said while a thing is in the hand. */
-export function thingDragHint(what: string): string {
-  return `${what} Escape puts it back, Alt releases edges and the grid.`
 }
 
 /** Said while a wall or corner is held where it cannot be. */

@@ -18,6 +18,7 @@ interface Props {
 export function DrawEntry({ outline, view }: Props) {
   const isAsked = useDraw((state) => state.closing !== null)
   useKeptInSight(view)
+  useFocusHandedBack()
   return isAsked ? <SurveyClosing outline={outline} /> : <WallEntry outline={outline} view={view} />
 }
 
@@ -163,6 +164,18 @@ function useKeptInSight({ size, reveal }: PlanFrame): void {
     const { points } = draw.store.getState()
     if (width > 0 && height > 0 && points.length > 0) reveal(points)
   }, [width, height])
+}
+
+/** Leaving takes the fields away: the keyboard goes on from the plan, not from the top of the page. */
+function useFocusHandedBack(): void {
+  useEffect(() => {
+    const plan = document.querySelector<HTMLElement>('[role="application"]')
+    return () => {
+      requestAnimationFrame(() => {
+        if (document.activeElement === document.body) plan?.focus({ preventScroll: true })
+      })
+    }
+  }, [])
 }
 
 /** With a mouse at hand the length can be typed at once; on a phone the keyboard would cover the plan unasked. */

@@ -7,7 +7,7 @@ import type { Measure } from '#ui/canvas/measures.ts'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
 import type { Press } from '#ui/canvas/pointer.ts'
 import { cornerLines, finestStep, gridStep, ringPlaces, snapDistance, snapPoint } from '#ui/canvas/snap.ts'
-import { cornerLabel, dragHint } from '#ui/words.ts'
+import { cornerLabel } from '#ui/words.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 
@@ -59,7 +59,7 @@ export function cornerDrag({ room, units, scale, start, others }: DragSetting, c
     })
     return {
       command: moveCorner(room.id, cornerId, point[0], point[1]),
-      sentence: dragHint(`${cornerLabel(room, cornerId)}.`),
+      sentence: `${cornerLabel(room, cornerId)}.`,
       guides,
     }
   }
@@ -90,7 +90,7 @@ export function wallDrag({ room, units, scale, start, others }: DragSetting, wal
     const way = distance >= 0 ? 'into the room' : 'outward'
     return {
       command: moveWall(room.id, wallId, distance),
-      sentence: dragHint(`Wall ${index + 1} moved ${formatLength(Math.abs(distance), units)} ${way}.`),
+      sentence: `Wall ${index + 1} moved ${formatLength(Math.abs(distance), units)} ${way}.`,
       guides: isLevel && line[0] && line[1] ? [[line[0], line[1]]] : [],
     }
   }

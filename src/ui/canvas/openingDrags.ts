@@ -4,7 +4,6 @@ import { type Drag, type DragSetting, HOLD } from '#ui/canvas/drags.ts'
 import { openingMeasures } from '#ui/canvas/measures.ts'
 import { finestStep, gridStep, snapDistance } from '#ui/canvas/snap.ts'
 import { alongWall, type WallRun, wallRun } from '#ui/canvas/thingShapes.ts'
-import { thingDragHint } from '#ui/words.ts'
 import { formatLength } from '#units/format.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
@@ -96,7 +95,7 @@ function stepTo(
   const ends = `${before} from corner ${run.index + 1}, ${after} from corner ${next}`
   return {
     command: changeOpening(room.id, opening.id, { fromMm, widthMm }),
-    sentence: thingDragHint(`${opening.name}: ${formatLength(widthMm, units)} wide, ${ends}.`),
+    sentence: `${opening.name}: ${formatLength(widthMm, units)} wide, ${ends}.`,
     guides: [],
     measures,
   }

@@ -11,7 +11,6 @@ import { cornerLines, finestStep, gridStep, roundTo, snapPoint } from '#ui/canva
 import { type Edge, snapShift } from '#ui/canvas/snapShape.ts'
 import { furnitureRing, isSameThing, thingShape, thingsOf } from '#ui/canvas/thingShapes.ts'
 import { thingLabel } from '#ui/canvas/thingWords.ts'
-import { thingDragHint } from '#ui/words.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
@@ -41,7 +40,7 @@ export function thingDrag(setting: DragSetting, thing: Thing): Drag | null {
     const measures = ringMeasures(shifted(ring, shift), walls)
     return {
       command: moveThing(room.id, thing, shift[0], shift[1]),
-      sentence: thingDragHint(`${label}: ${distanceWords(measures, units, thing)}.`),
+      sentence: `${label}: ${distanceWords(measures, units, thing)}.`,
       guides,
       measures,
     }
@@ -78,9 +77,7 @@ function ringCornerDrag(setting: DragSetting, thing: Thing, index: number): Drag
     const measures = ringMeasures([point], walls)
     return {
       command: moveThingCorner(room.id, thing, index, point[0], point[1]),
-      sentence: thingDragHint(
-        `${thingLabel(room, thing)}, corner ${index + 1}: ${distanceWords(measures, units, thing)}.`,
-      ),
+      sentence: `${thingLabel(room, thing)}, corner ${index + 1}: ${distanceWords(measures, units, thing)}.`,
       guides,
       measures,
     }
@@ -95,7 +92,7 @@ function turnDrag({ room, start }: DragSetting, piece: Furniture): Drag {
     const angleDeg = wholeTurn(roundTo(turned, free ? 1 : TURN_STEP))
     return {
       command: changeFurniture(room.id, piece.id, { angleDeg }),
-      sentence: thingDragHint(`${piece.name} turned to ${angleDeg}°.`),
+      sentence: `${piece.name} turned to ${angleDeg}°.`,
       guides: [],
       measures: [],
     }
@@ -125,7 +122,7 @@ function sizeDrag({ room, units, start }: DragSetting, piece: Furniture, index: 
     const size = `${formatLength(widthMm, units)} by ${formatLength(depthMm, units)}`
     return {
       command: changeFurniture(room.id, piece.id, { widthMm, depthMm, xMm, yMm }),
-      sentence: thingDragHint(`${piece.name}: ${size}.`),
+      sentence: `${piece.name}: ${size}.`,
       guides: [],
       measures: [],
     }
@@ -136,7 +133,7 @@ function underlayDrag({ room, units, start }: DragSetting, thing: Thing): Drag {
   return ({ at }) => {
     const step = finestStep(units)
     const command = moveThing(room.id, thing, roundTo(at[0] - start[0], step), roundTo(at[1] - start[1], step))
-    return { command, sentence: thingDragHint('The picture moves.'), guides: [], measures: [] }
+    return { command, sentence: 'The picture moves.', guides: [], measures: [] }
   }
 }
 

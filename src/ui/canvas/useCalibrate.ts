@@ -4,6 +4,7 @@ import { toTarget } from '#drawing/frame.ts'
 import type { Underlay } from '#project/project.ts'
 import { changeUnderlay } from '#state/commands/underlays.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
+import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
 import { readLength } from '#ui/fields/readLength.ts'
 import { type Session, useSession, useView } from '#ui/session.ts'
 import { type Shell, useShell, useTrace } from '#ui/shell.ts'
@@ -52,7 +53,7 @@ export function carryOutCalibration(session: Session, shell: Shell, units: Lengt
   const outcome = session.document.run(changeUnderlay(underlay.id, { ...placed.value, isCalibrated: true }))
   if (!outcome.ok) return
   leaveCalibrating(session, shell)
-  const text = `"${underlay.name}" is to scale now. Lock it, then Draw room over it; hold Alt to let go of right angles.`
+  const text = `"${underlay.name}" is to scale now. Lock it, then Draw room over it; come closer, or hold Alt, to let go of right angles.`
   shell.state.setState({ notice: { kind: 'told', text, details: [] } })
 }
 
@@ -61,12 +62,13 @@ export function useCalibrate(frame: Frame): { readonly gestures: Gestures; reado
   const session = useSession()
   const shell = useShell()
   const calibrating = useTrace((state) => state.calibrating)
+  const isTouch = useCoarsePointer()
   useLeaving(session, shell)
   /** The point in the hand. */
   const held = useRef<0 | 1 | null>(null)
   const set = (index: 0 | 1, { at }: Press) => shell.trace.setPoint(index, at)
   return {
-    hint: hintOf(calibrating),
+    hint: hintOf(calibrating, isTouch),
     gestures: {
       hover: () => undefined,
       down: (press) => {
@@ -134,9 +136,16 @@ function nextPoint({ points }: Calibrating, { at }: Press): 0 | 1 {
   return away(from) <= away(to) ? 0 : 1
 }
 
-function hintOf(calibrating: Calibrating | null): string {
+function hintOf(calibrating: Calibrating | null, isTouch: boolean): string {
   const [from, to] = calibrating?.points.map(wholePoint) ?? []
+  if (from && to) return 'Type its real length above and press Set the scale. Drag a point to move it.'
+  // A finger has neither a wheel nor Escape; Leave stands above.
+  if (isTouch) return from ? TOUCH_HINTS.other : TOUCH_HINTS.first
   if (!from) return 'Press one end of something whose length you measured. The wheel brings it closer. Escape: leave.'
-  if (!to) return 'Press its other end, the further away the truer. Escape: leave.'
-  return 'Type its real length above and press Set the scale. Drag a point to move it.'
+  return 'Press its other end, the further away the truer. Escape: leave.'
+}
+
+const TOUCH_HINTS = {
+  first: 'Touch one end of something whose length you measured. Two fingers bring it closer.',
+  other: 'Touch its other end, the further away the truer.',
 }

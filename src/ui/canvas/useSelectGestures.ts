@@ -13,7 +13,7 @@ import { handleDrag, thingDrag } from '#ui/canvas/thingDrags.ts'
 import { isSameThing } from '#ui/canvas/thingShapes.ts'
 import { isTakenUp } from '#ui/canvas/thingWords.ts'
 import { useDocument, useSession } from '#ui/session.ts'
-import { refusedDragHint } from '#ui/words.ts'
+import { dragHint, refusedDragHint } from '#ui/words.ts'
 
 /** What the Select tool shows beside the plan. */
 export interface SelectState {
@@ -47,13 +47,19 @@ export function useSelectGestures(input: Touchable, menu: (target: Target, press
   /** The thing in the hand until it moves. */
   const grabbed = useRef<Thing | null>(null)
 
+  /** A thing or one of its handles is in the hand, not a wall or a corner. */
+  const isThing = useRef(false)
+
   const follow = (press: Press) => {
     const step = drag.current?.(press)
     if (!step) return
     const outcome = session.document.show(step.command)
     if (outcome.ok) good.current = step.command
     const shown = outcome.ok ? { guides: step.guides, measures: step.measures ?? [] } : {}
-    const dragged = outcome.ok ? step.sentence : refusedDragHint(outcome.error.message, good.current !== null)
+    const words = { isThing: isThing.current, isTouch: press.isTouch }
+    const dragged = outcome.ok
+      ? dragHint(step.sentence, words)
+      : refusedDragHint(outcome.error.message, good.current !== null)
     setState({ ...REST, ...shown, dragged, isRefused: !outcome.ok, knownProblems: known.current })
   }
   const letGo = () => {
@@ -70,6 +76,7 @@ export function useSelectGestures(input: Touchable, menu: (target: Target, press
       const setting = { room, units, scale: frame.scale, start: press.at, clear: result?.clear ?? [], others }
       drag.current = dragOf(target, setting, session.view.getState(), press.isTouch)
       grabbed.current = drag.current && target.kind === 'thing' ? target.thing : null
+      isThing.current = 'thing' in target
       good.current = null
       known.current =
         'thing' in target && target.thing.kind === 'opening'
