@@ -5,6 +5,7 @@ import { growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { insideTest, planPoints, polygonRings } from '#drawing/plan/rings.ts'
 import { overheadLabel } from '#drawing/plan/standing.ts'
+import type { WallLine } from '#drawing/plan/wallLines.ts'
 import { CAP_HEIGHT, textMark } from '#drawing/text.ts'
 import { intersection } from '#geometry/clip.ts'
 import { formatLength } from '#units/format.ts'
@@ -101,9 +102,21 @@ export function heightLabels(context: PlanContext): Mark[] {
   })
 }
 
-function shownHeights({ room, isSelected }: PlanContext): readonly HeightPoint[] {
+/** A room that was cut in two keeps what was measured beyond the partition: there it is drawn only in the hand. */
+function shownHeights({ room, walls, frame, isSelected }: PlanContext): readonly HeightPoint[] {
   const all = allHeights(room)
-  return all.length > 1 ? all : all.filter(({ id }) => isSelected(id))
+  const isInside = insideTest(walls.map(({ a }) => a))
+  const isHere = (point: Place) => isInside(point) || walls.some((wall) => isAt(wall, point, WALL_MM * frame.scale))
+  return all.filter(({ id, xMm, yMm }) => isSelected(id) || (all.length > 1 && isHere(toTarget(frame, [xMm, yMm]))))
+}
+
+/** A height measured this near a wall, on whichever side the survey closed, is the room's. */
+const WALL_MM = 150
+
+/** Within a distance of a wall, target units. */
+function isAt({ a, along, length }: WallLine, [x, y]: Place, reach: number): boolean {
+  const run = Math.max(0, Math.min(length, (x - a[0]) * along[0] + (y - a[1]) * along[1]))
+  return Math.hypot(x - a[0] - along[0] * run, y - a[1] - along[1] * run) <= reach
 }
 
 function allHeights({ heights, ceilingParts }: Room): readonly HeightPoint[] {

@@ -3,7 +3,7 @@ import { toTarget } from '#drawing/frame.ts'
 import type { Mark, Place } from '#drawing/model.ts'
 import { growBox } from '#drawing/place.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import { middleOf, planPoints } from '#drawing/plan/rings.ts'
+import { insideTest, middleOf, planPoints } from '#drawing/plan/rings.ts'
 import { textMark } from '#drawing/text.ts'
 import { formatLength } from '#units/format.ts'
 
@@ -90,9 +90,10 @@ export function dropLabels(context: PlanContext): Mark[] {
   return marks
 }
 
-/** Names of columns and piers, beside them. */
-export function obstacleLabels({ room, result, frame, style, placer }: PlanContext): Mark[] {
+/** Names of columns and piers, beside them: inside the room where there is a place, for outside run the dimensions. */
+export function obstacleLabels({ room, result, frame, style, placer, walls }: PlanContext): Mark[] {
   const marks: Mark[] = []
+  const isInside = insideTest(walls.map(({ a }) => a))
   for (const obstacle of room.obstacles) {
     const ring = planPoints(obstacle.corners).map((point) => toTarget(frame, point))
     if (ring.length < 3) continue
@@ -114,13 +115,13 @@ export function obstacleLabels({ room, result, frame, style, placer }: PlanConte
       [x, over - style.text, 'middle'],
       [x, under + style.text * 1.75, 'middle'],
     ] as const
-    const label = placer.placeFirst(
-      places.map(([px, py, anchor]) => {
-        const textStyle = { size: style.text, anchor, colour: 'soft', role: 'label', surfaceId: obstacle.id } as const
-        const mark = textMark(words, px, py, textStyle)
-        return { mark, boxes: [growBox(mark.box, style.air / 4)] }
-      }),
-    )
+    const candidates = places.map(([px, py, anchor]) => {
+      const textStyle = { size: style.text, anchor, colour: 'soft', role: 'label', surfaceId: obstacle.id } as const
+      const mark = textMark(words, px, py, textStyle)
+      return { mark, boxes: [growBox(mark.box, style.air / 4)] }
+    })
+    const isIn = ({ mark: { box } }: (typeof candidates)[number]) => isInside([box.x + box.width / 2, box.y])
+    const label = placer.placeFirst(candidates, isIn) ?? placer.placeFirst(candidates)
     if (label) marks.push(label.mark)
   }
   return marks

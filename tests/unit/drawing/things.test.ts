@@ -262,3 +262,18 @@ describe('a ceiling part drawn past the walls', () => {
     expect(highest(draw(room, null, { selection: ['part-1'] }))).toBeCloseTo(750 - 900, 6)
   })
 })
+
+describe('a height measured beyond a partition', () => {
+  it('is drawn in its own room only, unless it is in the hand', () => {
+    const height = (id: string, xMm: number, yMm: number) => ({ id, xMm, yMm, heightMm: 2400, floorMm: 0 })
+    const room = aRoom([], {
+      heights: [height('here', 500, 500), height('wall', -60, 3000), height('there', 500, 7000)],
+    })
+    const drawn = (more: Partial<PlanInput>) =>
+      draw(room, null, more).flatMap(({ kind, role, surfaceId }) =>
+        kind === 'lines' && role === 'height' ? [surfaceId] : [],
+      )
+    expect(drawn({})).toEqual(['here', 'wall'])
+    expect(drawn({ selection: ['there'] })).toEqual(['here', 'wall', 'there'])
+  })
+})
