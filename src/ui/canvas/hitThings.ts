@@ -91,10 +91,17 @@ function touches(shape: ThingShape, thing: Thing, at: Point, reach: Millimetres)
     case 'place':
       return Math.hypot(at[0] - shape.at[0], at[1] - shape.at[1]) <= reach
     case 'run':
-      return distanceToSegment(at, ...shape.ends) <= reach
+      return distanceToSegment(at, ...shape.ends) <= reach && pastEnds(shape.ends, at) <= reach / 2
     default:
       return edgeDistance(shape.ring, at) <= reach / 2 || (thing.kind !== 'ceiling-part' && isInside(shape.ring, at))
   }
+}
+
+/** How far along its wall a place lies past an opening: there the wall and its corner are meant sooner than across it. */
+function pastEnds([[fromX, fromY], [toX, toY]]: readonly [Point, Point], [x, y]: Point): Millimetres {
+  const width = Math.hypot(toX - fromX, toY - fromY)
+  const along = width === 0 ? 0 : ((x - fromX) * (toX - fromX) + (y - fromY) * (toY - fromY)) / width
+  return Math.max(-along, along - width, 0)
 }
 
 function edgeDistance(ring: Ring, at: Point): Millimetres {

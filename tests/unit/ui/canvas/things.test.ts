@@ -59,6 +59,18 @@ describe('what a press meets', () => {
     expect(handlesOf(room, null, 0.1)).toEqual([])
   })
 
+  it('is the opening before its wall, and the wall a little past the opening', () => {
+    const door = room.openings[0]!
+    const [from, to] = handlesOf(room, { kind: 'opening', id: door.id }, 0.035).map(({ at }) => at)
+    const past = (mm: number): Point => {
+      const width = Math.hypot(to![0] - from![0], to![1] - from![1])
+      return [to![0] + ((to![0] - from![0]) * mm) / width, to![1] + ((to![1] - from![1]) * mm) / width]
+    }
+    expect(thingAt(room, past(-100), 600)).toEqual({ kind: 'opening', id: door.id })
+    expect(thingAt(room, past(200), 600)).toEqual({ kind: 'opening', id: door.id })
+    expect(thingAt(room, past(500), 600)).toBeNull()
+  })
+
   it('leaves the middle of what is small on the screen to move it by, and both ends to widen it by', () => {
     const door = room.openings[0]!
     const handles = handlesOf(room, { kind: 'opening', id: door.id }, 0.035)
