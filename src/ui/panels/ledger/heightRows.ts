@@ -1,4 +1,4 @@
-import type { SchemeResult } from '#analysis/results.ts'
+import type { Ledger, SchemeResult } from '#analysis/results.ts'
 import { bothAreas, otherUnit } from '#ui/panels/words.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
@@ -12,6 +12,14 @@ export function heightRows(
   const left = (text: string) => (parts > 0 ? text : 'none')
   return [
     ['Lowest height as it stands', bothHeights(height.existing, unit)],
+    ...(parts > 0 && riseInside(height) > 0
+      ? ([
+          [
+            'Rise of the slope from there to the lowest place inside the linings',
+            bothHeights(riseInside(height), unit),
+          ],
+        ] as const)
+      : []),
     ['Ceiling build-up, at the lowest place', bothHeights(height.ceilingTakes, unit)],
     ['Floor build-up, at the lowest place', bothHeights(height.floorTakes, unit)],
     [drops.length > 0 ? 'Lowest, away from drops' : 'Lowest', left(bothHeights(height.lowest, unit))],
@@ -25,6 +33,18 @@ export function heightRows(
         ] as const,
     ),
   ]
+}
+
+/** Less is lost in rounding to whole millimetres, mm. */
+const SEEN_MM = 0.5
+
+/**
+ * How much higher the old room is where the clear one is lowest: on a slope the lowest place lies at an old wall, behind
+ * its lining. Without it the heights do not add up for a reader. 0 where it is not seen.
+ */
+export function riseInside(height: Ledger['clearHeightMm']): Millimetres {
+  const rise = height.lowest + height.ceilingTakes + height.floorTakes - height.existing
+  return rise >= SEEN_MM ? rise : 0
 }
 
 /** Areas this near are the same, m2: a square of a centimetre. */

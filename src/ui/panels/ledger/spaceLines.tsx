@@ -1,6 +1,6 @@
 import { largestCircleAcross } from '#analysis/largestCircle.ts'
 import type { SchemeResult } from '#analysis/results.ts'
-import { heightRows } from '#ui/panels/ledger/heightRows.ts'
+import { heightRows, riseInside } from '#ui/panels/ledger/heightRows.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import { bothAreas, otherUnit, signed } from '#ui/panels/words.ts'
 import { formatArea, formatLength, formatPercent, formatVolume } from '#units/format.ts'
@@ -83,6 +83,8 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
     null,
   )
   const left = isLeft(result)
+  const rise = riseInside(height)
+  const more = left && rise > 0 ? `, ${length(rise)} more inside the linings` : ''
   const under = lowestDrop && left ? ` · ${length(lowestDrop.clearHeightMm)} under ${lowestDrop.name}` : ''
   return (
     <LedgerLine
@@ -90,7 +92,7 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
       aside={drops.length > 0 && left ? 'away from drops' : undefined}
       figure={left ? length(height.lowest) : 'none'}
       second={left ? formatLength(height.lowest, otherUnit(unit)) : undefined}
-      from={`of ${length(height.existing)} · ceiling takes ${length(height.ceilingTakes)}, floor ${length(height.floorTakes)}${under}`}
+      from={`of ${length(height.existing)}${more} · ceiling takes ${length(height.ceilingTakes)}, floor ${length(height.floorTakes)}${under}`}
       change={
         before && left && isLeft(before) ? signed(height.lowest - before.ledger.clearHeightMm.lowest, length) : null
       }

@@ -27,6 +27,14 @@ describe('where the height goes', () => {
     expect(Number(rows.get('Mean, drops included')?.split(' ')[0])).toBeCloseTo((79.86 / 35.474) * 1000, -1)
   })
 
+  it('says how much a slope rises behind the linings, so that the heights add up', () => {
+    const { ledger } = basementA()
+    const clearHeightMm = { existing: 2297, ceilingTakes: 73, floorTakes: 89, lowest: 2142, mean: 2236 }
+    const row = 'Rise of the slope from there to the lowest place inside the linings'
+    expect(new Map(heightRows({ ledger: { ...ledger, clearHeightMm } }, 'mm')).get(row)).toBe(`7 mm · 1/4"`)
+    expect(new Map(heightRows({ ledger }, 'mm')).has(row)).toBe(false)
+  })
+
   it('says none where the linings leave no floor', () => {
     const result = basementA()
     const rows = new Map(heightRows({ ledger: { ...result.ledger, parts: 0 } }, 'mm'))
