@@ -146,15 +146,36 @@ function wallResult(input: AnalysisInput, wall: Wall, index: number, walls: Wall
     choice: choiceFor(input.scheme, wall.id),
   })
   const onPlan = walls.onPlan.get(index)
-  const clearLengthMm = onPlan?.clearLengthMm ?? 0
-  return {
-    ...described,
+  return asBefore(described, {
     areaLostM2: ((onPlan?.areaMm2 ?? 0) - gainedBy(input.room, index, described.netDepthMm)) / 1e6,
-    clearLengthMm,
+    clearLengthMm: onPlan?.clearLengthMm ?? 0,
     swallowed: onPlan?.swallowed ?? false,
     soundAreaM2: wallSoundArea(input.room, wall, index, walls),
     addedMassKg: (described.addedMassKgM2 * linedMm2(onPlan, walls.clear)) / 1e6,
+  })
+}
+
+/** What of a wall's result follows from where it stands. */
+type Measured = Pick<SurfaceResult, 'areaLostM2' | 'clearLengthMm' | 'swallowed' | 'soundAreaM2' | 'addedMassKg'>
+type Described = ReturnType<typeof describeSurface>
+
+const lastResults = new WeakMap<Described, SurfaceResult>()
+
+/** The very result given before where nothing of it changed: a hand moves two walls of two hundred. */
+function asBefore(described: Described, measured: Measured): SurfaceResult {
+  const last = lastResults.get(described)
+  if (
+    last?.areaLostM2 === measured.areaLostM2 &&
+    last.clearLengthMm === measured.clearLengthMm &&
+    last.swallowed === measured.swallowed &&
+    last.soundAreaM2 === measured.soundAreaM2 &&
+    last.addedMassKg === measured.addedMassKg
+  ) {
+    return last
   }
+  const result = { ...described, ...measured }
+  lastResults.set(described, result)
+  return result
 }
 
 /** What a face that moves outward adds along its wall, mm2; the pieces at corners where two move are in the ledger only. */

@@ -15,14 +15,19 @@ const INSTALLED = [
   'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
 ]
 
+export interface BrowserWish {
+  /** Without the emulated graphics card of the packed browser, which no reader's machine has and which takes the time of one. */
+  readonly withoutEmulatedCard?: boolean
+}
+
 /**
  * Starts a real Chromium. LEAFGAP_BROWSER names another one; on Linux x64 it is the one that came with `npm ci`,
  * elsewhere an installed Chrome, Chromium or Edge.
  */
-export async function launchBrowser(): Promise<Browser> {
+export async function launchBrowser(wish: BrowserWish = {}): Promise<Browser> {
   const named = process.env['LEAFGAP_BROWSER']
   if (named) return chromium.launch({ executablePath: named, args: ['--no-sandbox'] })
-  if (process.platform === 'linux' && process.arch === 'x64') return launchPacked()
+  if (process.platform === 'linux' && process.arch === 'x64') return launchPacked(wish)
   const executablePath = INSTALLED.find((path) => existsSync(path))
   if (!executablePath) {
     throw new Error('No Chrome, Chromium or Edge was found: install one, or name it in LEAFGAP_BROWSER.')
@@ -30,10 +35,14 @@ export async function launchBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath })
 }
 
-async function launchPacked(): Promise<Browser> {
+/** What asks for the emulated card. */
+const CARD = /^--(use-gl|use-angle|enable-unsafe-swiftshader|ignore-gpu-blocklist|in-process-gpu)/
+
+async function launchPacked({ withoutEmulatedCard = false }: BrowserWish): Promise<Browser> {
   // Unpacks the shared libraries a bare Debian lacks; read while the package loads.
   process.env['AWS_LAMBDA_JS_RUNTIME'] ??= 'nodejs20.x'
   const { default: packed } = await import('@sparticuz/chromium')
-  const args = packed.args.filter((argument) => argument !== '--single-process')
+  const kept = packed.args.filter((argument) => argument !== '--single-process')
+  const args = withoutEmulatedCard ? [...kept.filter((argument) => !CARD.test(argument)), '--disable-gpu'] : kept
   return chromium.launch({ executablePath: await packed.executablePath(), args: [...args, '--no-sandbox'] })
 }
