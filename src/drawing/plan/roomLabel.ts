@@ -1,3 +1,4 @@
+import type { HeightField } from '#analysis/results.ts'
 import { toTarget } from '#drawing/frame.ts'
 import type { Box, Mark, Place } from '#drawing/model.ts'
 import { growBox } from '#drawing/place.ts'
@@ -6,13 +7,17 @@ import { isInside, middleOf, planPoints } from '#drawing/plan/rings.ts'
 import { textMark, textWidth } from '#drawing/text.ts'
 import { formatArea, formatLength } from '#units/format.ts'
 
+/** Heights this near are written as one, mm. */
+const SAME_HEIGHT_MM = 1
+
 /** The room's name with its clear area and clear height, as near the middle as there is space. */
 export function roomLabel(context: PlanContext): Mark[] {
   const { room, result, style, units, placer } = context
   if (result === null || result.clear.length === 0) return []
   const { floorAreaM2, clearHeightMm, drops } = result.ledger
   const area = `${formatArea(floorAreaM2.clear, units)} clear`
-  const height = `${formatLength(clearHeightMm.lowest, units)} high${drops.length > 0 ? ' away from drops' : ''}`
+  const least = isOneHeight(result.heights) ? '' : 'from '
+  const height = `${least}${formatLength(clearHeightMm.lowest, units)} high${drops.length > 0 ? ' away from drops' : ''}`
   const places = centres(context)
   const candidates = [[`${area} · ${height}`], [area, height], [area]].flatMap((lines) =>
     places.map((place) => block(context, lines, place)),
@@ -31,6 +36,15 @@ export function roomLabel(context: PlanContext): Mark[] {
       }),
     ),
   ]
+}
+
+/** Whether the room is as high everywhere away from drops as the paper can show. */
+function isOneHeight({ patches }: HeightField): boolean {
+  const away = patches.filter(({ drop }) => drop === null)
+  const heights = away.flatMap(({ plan, plane }) =>
+    plan.flatMap(({ outline }) => outline.map(([x, y]) => plane.atOrigin + plane.perX * x + plane.perY * y)),
+  )
+  return heights.length === 0 || Math.max(...heights) - Math.min(...heights) < SAME_HEIGHT_MM
 }
 
 function block({ room, style }: PlanContext, lines: readonly string[], [x, y]: Place) {

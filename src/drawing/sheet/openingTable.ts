@@ -98,7 +98,11 @@ function rowsOf(room: Room, checks: readonly OpeningCheck[], units: LengthUnit):
     const step = opening.sillMm === 0 ? minusSign(formatLength(thresholdStepMm, units)) : '–'
     const lengths = [revealDepthMm, clearWidthMm, clearHeightMm].map((length) => formatLength(length, units))
     return [
-      { name: `${opening.name}, Wall ${wall}`, hangs: stands(opening, check, units), figures: [...lengths, step] },
+      {
+        name: `${opening.name}, Wall ${wall}`,
+        hangs: `${formatLength(opening.fromMm, units)} from corner ${wall}; ${stands(opening, check, units)}`,
+        figures: [...lengths, step],
+      },
     ]
   })
 }

@@ -11,13 +11,14 @@ import { newProjectOf } from '#ui/canvas/drawStore.ts'
 import { FitOverlay } from '#ui/canvas/FitOverlay.tsx'
 import { HandOverlay } from '#ui/canvas/HandOverlay.tsx'
 import { handlesOf } from '#ui/canvas/hitThings.ts'
-import { cornerPoints } from '#ui/canvas/nearest.ts'
+import type { cornerPoints } from '#ui/canvas/nearest.ts'
 import { useGridMarks, usePlanMarks } from '#ui/canvas/PlanDrawing.tsx'
 import { PlanMenu } from '#ui/canvas/PlanMenu.tsx'
 import { PlanStage } from '#ui/canvas/PlanStage.tsx'
 import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
 import { PlanVerbs } from '#ui/canvas/PlanVerbs.tsx'
 import type { Touchable } from '#ui/canvas/planTarget.ts'
+import { roomReach } from '#ui/canvas/roomReach.ts'
 import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
 import { useDrawGestures } from '#ui/canvas/useDrawGestures.ts'
 import { useOutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
@@ -147,7 +148,7 @@ function useFittedPoints(
 ) {
   return useMemo(() => {
     if (surveyed) return surveyed
-    return isNew ? EMPTY_PAPER : [...rooms.flatMap(cornerPoints), ...traced]
+    return isNew ? EMPTY_PAPER : [...rooms.flatMap(roomReach), ...traced]
   }, [rooms, isNew, traced, surveyed])
 }
 

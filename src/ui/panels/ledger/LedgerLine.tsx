@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react'
+import type { ReactNode } from 'react'
 
 interface Props {
   readonly name: string
@@ -12,15 +12,13 @@ interface Props {
   /** Since the last command, with its sign; null: unchanged. */
   readonly change: string | null
   readonly cause: string
-  /** Where the number comes from: worked out once the line is open. */
-  readonly detail: () => ReactNode
+  readonly children: ReactNode
 }
 
 /** One number a client asks first; it opens downward into where it comes from. */
-export function LedgerLine({ name, aside, figure, second, from, change, cause, detail }: Props) {
-  const [isOpen, setIsOpen] = useState(false)
+export function LedgerLine({ name, aside, figure, second, from, change, cause, children }: Props) {
   return (
-    <details className="ledger-line" data-line={name} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+    <details className="ledger-line" data-line={name}>
       <summary>
         <span className="ledger-name">{name}</span>
         <span className="ledger-aside">{aside}</span>
@@ -39,7 +37,7 @@ export function LedgerLine({ name, aside, figure, second, from, change, cause, d
           )}
         </span>
       </summary>
-      <div className="ledger-detail">{isOpen && detail()}</div>
+      <div className="ledger-detail">{children}</div>
     </details>
   )
 }

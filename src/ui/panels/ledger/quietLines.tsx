@@ -35,24 +35,20 @@ export function QuietLine({ result, before, cause }: LineProps) {
       from={`${NOT_IN_FIGURE}${unratedWords}`}
       change={change}
       cause={cause}
-      detail={() => (
-        <>
-          {' '}
-          <table className="detail-rows">
-            <caption className="visually-hidden">Rating of each surface, weakest first</caption>
-            <tbody>
-              {weakestFirst(result.surfaces).map((surface) => (
-                <SurfaceRow key={surface.id} surface={surface} />
-              ))}
-            </tbody>
-          </table>
-          <p className="detail-note">
-            Each is of one surface alone. {printedNote(result.surfaces.map(({ rating }) => rating))} Structure-borne
-            sound and bass below 50 Hz are not in these figures.
-          </p>
-        </>
-      )}
-    />
+    >
+      <table className="detail-rows">
+        <caption className="visually-hidden">Rating of each surface, weakest first</caption>
+        <tbody>
+          {weakestFirst(result.surfaces).map((surface) => (
+            <SurfaceRow key={surface.id} surface={surface} />
+          ))}
+        </tbody>
+      </table>
+      <p className="detail-note">
+        Each is of one surface alone. {printedNote(result.surfaces.map(({ rating }) => rating))} Structure-borne sound
+        and bass below 50 Hz are not in these figures.
+      </p>
+    </LedgerLine>
   )
 }
 
@@ -102,19 +98,18 @@ export function WeightLine({ result, before, cause, unit }: LineProps) {
       }
       change={before && signed(addedMassKg - before.ledger.addedMassKg, text)}
       cause={cause}
-      detail={() => (
-        <DetailRows
-          caption="Weight of each surface"
-          rows={result.surfaces.map(
-            (surface) =>
-              [
-                surface.label,
-                `${text(surface.addedMassKg)} · ${formatSurfaceMass(surface.addedMassKgM2, unit)}`,
-              ] as const,
-          )}
-        />
-      )}
-    />
+    >
+      <DetailRows
+        caption="Weight of each surface"
+        rows={result.surfaces.map(
+          (surface) =>
+            [
+              surface.label,
+              `${text(surface.addedMassKg)} · ${formatSurfaceMass(surface.addedMassKgM2, unit)}`,
+            ] as const,
+        )}
+      />
+    </LedgerLine>
   )
 }
 

@@ -24,6 +24,7 @@ function isLeft(result: SchemeResult | null): boolean {
 export function FloorLine({ result, before, cause, unit }: LineProps) {
   const { floorAreaM2: floor, keptPercent } = result.ledger
   const area = (m2: number) => formatArea(m2, unit)
+  const obstacles = floor.obstacles > 0.00005 ? ` · obstacles ${area(floor.obstacles)}` : ''
   const gained = floor.gained > 0.00005 ? ` · gained ${area(floor.gained)}` : ''
   return (
     <LedgerLine
@@ -31,11 +32,12 @@ export function FloorLine({ result, before, cause, unit }: LineProps) {
       aside={formatPercent(keptPercent)}
       figure={area(floor.clear)}
       second={isLeft(result) ? formatArea(floor.clear, otherUnit(unit)) : NOTHING_LEFT}
-      from={`of ${area(floor.existing)} · lost ${area(floor.lost)}${gained}`}
+      from={`of ${area(floor.existing)} · lost ${area(floor.lost)}${obstacles}${gained}`}
       change={before && signed(floor.clear - before.ledger.floorAreaM2.clear, area)}
       cause={cause}
-      detail={() => <DetailRows caption="Where the floor goes" rows={floorRows(result, unit)} />}
-    />
+    >
+      <DetailRows caption="Where the floor goes" rows={floorRows(result, unit)} />
+    </LedgerLine>
   )
 }
 
@@ -84,7 +86,7 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
   )
   const left = isLeft(result)
   const rise = riseInside(height)
-  const more = left && rise > 0 ? `, ${length(rise)} more inside the linings` : ''
+  const more = left && length(rise) !== length(0) ? `, ${length(rise)} more inside the linings` : ''
   const under = lowestDrop && left ? ` · ${length(lowestDrop.clearHeightMm)} under ${lowestDrop.name}` : ''
   return (
     <LedgerLine
@@ -97,8 +99,9 @@ export function HeightLine({ result, before, cause, unit }: LineProps) {
         before && left && isLeft(before) ? signed(height.lowest - before.ledger.clearHeightMm.lowest, length) : null
       }
       cause={cause}
-      detail={() => <DetailRows caption="Where the height goes" rows={heightRows(result, unit)} />}
-    />
+    >
+      <DetailRows caption="Where the height goes" rows={heightRows(result, unit)} />
+    </LedgerLine>
   )
 }
 
@@ -116,15 +119,14 @@ export function VolumeLine({ result, before, cause, unit }: LineProps) {
       from={`of ${text(volume.existing)}`}
       change={before && signed(volume.clear - before.ledger.volumeM3.clear, text)}
       cause={cause}
-      detail={() => (
-        <DetailRows
-          caption="Where the volume goes"
-          rows={[
-            ['Volume as it stands', `${text(volume.existing)} · ${formatVolume(volume.existing, otherUnit(unit))}`],
-            ['Clear volume', `${text(volume.clear)} · ${formatVolume(volume.clear, otherUnit(unit))}`],
-          ]}
-        />
-      )}
-    />
+    >
+      <DetailRows
+        caption="Where the volume goes"
+        rows={[
+          ['Volume as it stands', `${text(volume.existing)} · ${formatVolume(volume.existing, otherUnit(unit))}`],
+          ['Clear volume', `${text(volume.clear)} · ${formatVolume(volume.clear, otherUnit(unit))}`],
+        ]}
+      />
+    </LedgerLine>
   )
 }
