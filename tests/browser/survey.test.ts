@@ -88,7 +88,7 @@ describe('a room typed from a survey', () => {
     await enter('From corner 4', '28')
     await hands.press('Whole room', hands.bench)
     await addToWall(1, 'Window')
-    await enter('Width between the jambs', '32')
+    await enter('Width', '32')
     await enter('From corner 1', '3 ft')
     await enter('Height', '36')
     await enter('Sill over the floor', '42')
