@@ -105,12 +105,37 @@ describe('on site, by touch', () => {
     for (const step of [12, 24, 36]) await touch('touchMove', [start[0], start[1] + step])
     await touch('touchEnd')
     await expect.poll(() => spoken(page)).not.toBe(before)
+    // It was moved, not made wider, though both of its ends lie within a finger's reach.
+    expect(await spoken(page)).toContain(`2'-8" wide`)
+  })
+
+  it('does not move the paper when something is picked', async () => {
+    const before = await hands.plan.boundingBox()
+    await page.touchscreen.tap(...(await onPage(hands.plan, [3657, 5000])))
+    await expect.poll(() => spoken(page)).toMatch(/^Side door/)
+    expect((await hands.plan.boundingBox())?.y).toBe(before?.y)
+  })
+
+  it('shows a survey large while it asks how to close it', async () => {
+    await hands.press('Draw room')
+    for (const wall of [`12' 6" r`, `10' u`, `12' 5" l`, `9' 11" d`]) {
+      const field = page.getByLabel(/^Length of wall/)
+      await field.fill(wall)
+      await field.press('Enter')
+    }
+    await hands.press('Close outline')
+    await page.getByRole('heading', { name: 'The survey does not quite meet' }).waitFor()
+    await nextFrame(page)
+    const [scale = 0] = await frame()
+    const box = await hands.plan.boundingBox()
+    expect((3048 * scale) / (box?.height ?? 1)).toBeGreaterThan(0.5)
   })
 
   it('gives every verb of the plan 44 px and cuts nothing off sideways', async () => {
     await hands.press('Add')
     for (const verb of await hands.planPlace.getByRole('button').all()) {
-      expect((await verb.boundingBox())?.height, await verb.innerText()).toBeGreaterThanOrEqual(44)
+      const box = await verb.boundingBox()
+      expect(Math.min(box?.height ?? 0, box?.width ?? 0), await verb.innerText()).toBeGreaterThanOrEqual(44)
     }
     const beyond = await page.evaluate(() => {
       const edges = [...document.querySelectorAll('main button, main p, main canvas')]
