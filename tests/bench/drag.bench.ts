@@ -13,7 +13,7 @@ const MOVES = 300
 /** Time between frames while a corner of a plan with 200 walls and 40 openings is dragged in Chromium. */
 export async function benchDrag(folder?: string): Promise<readonly BenchRow[]> {
   const server = await servePage(folder)
-  const browser = await launchBrowser({ withoutEmulatedCard: true })
+  const browser = await launchBrowser()
   try {
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 } })
     const hands = await openHands(context, server.address)

@@ -15,19 +15,14 @@ const INSTALLED = [
   'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
 ]
 
-export interface BrowserWish {
-  /** Without the emulated graphics card of the packed browser, which no reader's machine has and which takes the time of one. */
-  readonly withoutEmulatedCard?: boolean
-}
-
 /**
  * Starts a real Chromium. LEAFGAP_BROWSER names another one; on Linux x64 it is the one that came with `npm ci`,
  * elsewhere an installed Chrome, Chromium or Edge.
  */
-export async function launchBrowser(wish: BrowserWish = {}): Promise<Browser> {
+export async function launchBrowser(): Promise<Browser> {
   const named = process.env['LEAFGAP_BROWSER']
   if (named) return chromium.launch({ executablePath: named, args: ['--no-sandbox'] })
-  if (process.platform === 'linux' && process.arch === 'x64') return launchPacked(wish)
+  if (process.platform === 'linux' && process.arch === 'x64') return launchPacked()
   const executablePath = INSTALLED.find((path) => existsSync(path))
   if (!executablePath) {
     throw new Error('No Chrome, Chromium or Edge was found: install one, or name it in LEAFGAP_BROWSER.')
@@ -35,14 +30,19 @@ export async function launchBrowser(wish: BrowserWish = {}): Promise<Browser> {
   return chromium.launch({ executablePath })
 }
 
-/** What asks for the emulated card. */
+/**
+ * What asks for an emulated graphics card. No reader's machine has one, and it takes more time than the page: drawing goes
+ * straight to the processor instead, as on a machine without a card.
+ */
 const CARD = /^--(use-gl|use-angle|enable-unsafe-swiftshader|ignore-gpu-blocklist|in-process-gpu)/
 
-async function launchPacked({ withoutEmulatedCard = false }: BrowserWish): Promise<Browser> {
+async function launchPacked(): Promise<Browser> {
   // Unpacks the shared libraries a bare Debian lacks; read while the package loads.
   process.env['AWS_LAMBDA_JS_RUNTIME'] ??= 'nodejs20.x'
   const { default: packed } = await import('@sparticuz/chromium')
-  const kept = packed.args.filter((argument) => argument !== '--single-process')
-  const args = withoutEmulatedCard ? [...kept.filter((argument) => !CARD.test(argument)), '--disable-gpu'] : kept
-  return chromium.launch({ executablePath: await packed.executablePath(), args: [...args, '--no-sandbox'] })
+  const args = packed.args.filter((argument) => argument !== '--single-process' && !CARD.test(argument))
+  return chromium.launch({
+    executablePath: await packed.executablePath(),
+    args: [...args, '--disable-gpu', '--no-sandbox'],
+  })
 }
