@@ -98,7 +98,7 @@ export function usualFurniture(
   units: LengthUnit,
   room: Room,
 ): Omit<Furniture, 'id'> {
-  const { clearance } = usual.furniture[kind]
+  const clearance = usual.furniture[kind].clearance[units]
   return {
     kind,
     name: freeName(FURNITURE_NAMES[kind], room),

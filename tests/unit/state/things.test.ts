@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { FURNITURE_KINDS } from '#analysis/room.ts'
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
 import { deleteDiagonal, setDiagonal, squareToDiagonal } from '#state/commands/diagonals.ts'
@@ -39,6 +40,17 @@ const desk = usualFurniture('desk', 2500, 2000, 'mm', room)
 const withDoor = applied(plain, addOpening('room-1', door))
 const withDrop = applied(plain, addDrop('room-1', drop))
 const withPier = applied(plain, addObstacle('room-1', usualObstacle(square(2000, 2000, 400), room)))
+
+describe('what is offered first for furniture', () => {
+  it('is in whole inches for a feet-inch project, the space round it too', () => {
+    for (const kind of FURNITURE_KINDS) {
+      const { widthMm, depthMm, heightMm, clearance } = usualFurniture(kind, 0, 0, 'ft-in', room)
+      for (const length of [widthMm, depthMm, heightMm, ...Object.values(clearance)]) {
+        expect(Math.abs(length / 25.4 - Math.round(length / 25.4)), kind).toBeLessThan(1e-9)
+      }
+    }
+  })
+})
 
 describe('what cannot be is refused with a sentence, and the document stays', () => {
   it.each<[string, Project, Command, string]>([
