@@ -1,11 +1,10 @@
 import { useId, useState } from 'react'
 import type { Underlay } from '#project/project.ts'
 import { changeUnderlay } from '#state/commands/underlays.ts'
+import { AngleField } from '#ui/fields/AngleField.tsx'
 import { FieldFrame } from '#ui/fields/FieldFrame.tsx'
 import { LengthField } from '#ui/fields/LengthField.tsx'
-import { useTyped } from '#ui/fields/useTyped.ts'
 import { useDocument, useSession } from '#ui/session.ts'
-import { fail, ok, type Result } from '#units/result.ts'
 
 /** Where a picture lies, how it is turned and how faint it is. */
 export function UnderlayFields({ underlay }: { readonly underlay: Underlay }) {
@@ -30,7 +29,13 @@ function PlaceFields({ underlay }: { readonly underlay: Underlay }) {
   }
   return (
     <>
-      <AngleField angleDeg={underlay.angleDeg} onCommit={(angleDeg) => change({ angleDeg })} />
+      <AngleField
+        name="trace-angle"
+        label="Turned to the left"
+        compact
+        value={underlay.angleDeg}
+        onCommit={(angleDeg) => change({ angleDeg })}
+      />
       <LengthField
         name="trace-x"
         label="Middle, right"
@@ -87,45 +92,4 @@ function FadeField({ underlay }: { readonly underlay: Underlay }) {
       </span>
     </FieldFrame>
   )
-}
-
-interface AngleProps {
-  readonly angleDeg: number
-  readonly onCommit: (angleDeg: number) => string | null
-}
-
-function AngleField({ angleDeg, onCommit }: AngleProps) {
-  const id = useId()
-  const typed = useTyped<number>({
-    value: angleDeg,
-    show: (angle) => `${Math.round(angle * 1000) / 1000}°`,
-    read: readAngle,
-    isSame: (a, b) => Math.abs(a - b) < 5e-4,
-    commit: onCommit,
-    step: (angle, up, big) => angle + (up ? 1 : -1) * (big ? 10 : 1),
-  })
-  return (
-    <FieldFrame id={id} name="trace-angle" label="Turned to the left" hint={null} error={typed.error}>
-      <input
-        id={id}
-        name="trace-angle"
-        type="text"
-        className="field-input field-compact"
-        autoComplete="off"
-        value={typed.text}
-        aria-invalid={typed.error !== null}
-        aria-describedby={typed.error === null ? undefined : `${id}-says`}
-        onChange={(event) => typed.change(event.target.value)}
-        onFocus={(event) => event.target.select()}
-        onBlur={typed.leave}
-        onKeyDown={typed.press}
-      />
-    </FieldFrame>
-  )
-}
-
-function readAngle(text: string): Result<number, string> {
-  const [, number] = /^\s*([-+]?(?:\d+\.?\d*|\.\d+))\s*(?:°|deg|degrees)?\s*$/i.exec(text) ?? []
-  if (number === undefined || Math.abs(Number(number)) > 360) return fail('A number of degrees from -360 to 360.')
-  return ok(Number(number))
 }
