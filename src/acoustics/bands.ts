@@ -23,6 +23,24 @@ export const OCTAVES_HZ: readonly Hertz[] = [63, 125, 250, 500, 1000, 2000, 4000
 /** dB over OCTAVES_HZ, 7 numbers. */
 export type OctaveCurve = readonly Decibels[]
 
+/** Names of the octaves in files, Hz. */
+export type OctaveKey = '63' | '125' | '250' | '500' | '1000' | '2000' | '4000'
+export const OCTAVE_KEYS: readonly OctaveKey[] = ['63', '125', '250', '500', '1000', '2000', '4000']
+
+/** One value an octave, as files keep them; null: nobody has said. */
+export type OctaveValues = Readonly<Record<OctaveKey, number | null>>
+
+/** The same in the order of OCTAVES_HZ. */
+export function octaveList(values: OctaveValues): readonly (number | null)[] {
+  return OCTAVE_KEYS.map((key) => values[key])
+}
+
+/** Values in the order of OCTAVES_HZ by name; a missing one is null. */
+export function octaveValues(list: readonly (number | null | undefined)[]): OctaveValues {
+  const at = (index: number) => list[index] ?? null
+  return { 63: at(0), 125: at(1), 250: at(2), 500: at(3), 1000: at(4), 2000: at(5), 4000: at(6) }
+}
+
 /** Place of a nominal frequency in BANDS_HZ; -1 when it is none of them. */
 export function bandIndex(hz: Hertz): number {
   return BANDS_HZ.indexOf(hz)

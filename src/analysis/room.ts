@@ -1,5 +1,9 @@
+import type { OctaveValues } from '#acoustics/bands.ts'
 import type { BoardMaterial } from '#assemblies/layer.ts'
+import { OPENING_KINDS, type OpeningKind, type OpeningMade } from '#assemblies/opening.ts'
 import type { Millimetres } from '#units/quantity.ts'
+
+export { OPENING_KINDS, type OpeningKind }
 
 /** What is behind a surface. */
 export type FarSide = 'neighbour' | 'outdoors' | 'own-house' | 'soil' | 'nothing'
@@ -88,9 +92,6 @@ export interface Drop {
   readonly boxSidesMm: Millimetres
 }
 
-export type OpeningKind = 'door' | 'window' | 'vehicle-door' | 'vent'
-export const OPENING_KINDS: readonly OpeningKind[] = ['door', 'window', 'vehicle-door', 'vent']
-
 /** Which jamb a leaf hangs on: the one nearer the wall's first corner, or the other. */
 export type Hinge = 'from' | 'to'
 
@@ -124,6 +125,44 @@ export interface Opening {
   /** Boards on jambs and head inside the reveal: they take width twice and height once. */
   readonly revealLiningMm: Millimetres
   readonly shape: 'rectangular' | 'round'
+  /** What fills it as it stands; absent: nobody has said, so nothing is known of its sound. */
+  readonly made?: OpeningMade | undefined
+}
+
+/** What a silencer takes off a duct path, as its maker or a table says. */
+export interface Silencer {
+  readonly name: string
+  /** dB by octave; null: not stated, so nothing is counted there. */
+  readonly insertionLossDb: OctaveValues
+}
+
+/** What is done to a duct against crosstalk. */
+export interface DuctMade {
+  /** Thickness of the lining on all sides; 0: bare sheet. */
+  readonly liningMm: Millimetres
+  readonly linedLengthMm: Millimetres
+  /** Right-angled bends, lined where the duct is. */
+  readonly bends: number
+  readonly silencer: Silencer | null
+}
+
+/** A duct that leaves the room through a surface and lets sound go the way of the air. */
+export interface Duct {
+  readonly id: string
+  readonly name: string
+  /** Id of the surface it goes through. */
+  readonly surface: string
+  readonly purpose: 'supply' | 'return' | 'other'
+  readonly shape: 'round' | 'rectangular'
+  /** Of a round one its diameter. */
+  readonly widthMm: Millimetres
+  readonly heightMm: Millimetres
+  /** Grille to grille. */
+  readonly lengthMm: Millimetres
+  /** Ids of the receivers that have a grille on it, or that hear where it ends outdoors. */
+  readonly leadsTo: readonly string[]
+  /** As it stands. */
+  readonly made: DuctMade
 }
 
 export type FurnitureKind = 'drum-kit' | 'desk' | 'piano' | 'booth' | 'other'
@@ -177,4 +216,10 @@ export interface Room {
   readonly openings: readonly Opening[]
   readonly furniture: readonly Furniture[]
   readonly diagonals: readonly Diagonal[]
+  /** Absent: none. */
+  readonly ducts?: readonly Duct[] | undefined
+  /** People who play or work in it at once; absent: nobody has said. */
+  readonly people?: number | undefined
+  /** Reverberation time of the finished room, s; absent: USUAL_REVERBERATION_S. */
+  readonly reverberationS?: number | undefined
 }

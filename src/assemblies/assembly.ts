@@ -1,4 +1,5 @@
 import type { Layer } from '#assemblies/layer.ts'
+import type { OpeningType } from '#assemblies/opening.ts'
 
 export type SurfaceKind = 'wall' | 'ceiling' | 'floor'
 
@@ -61,6 +62,8 @@ export interface Catalogue {
   /** Ids of assemblies that the user of the project built; absent: none. */
   readonly own?: ReadonlySet<string> | undefined
   readonly existing: ReadonlyMap<string, ExistingConstruction>
+  /** What can stand in an opening. */
+  readonly openingTypes: ReadonlyMap<string, OpeningType>
 }
 
 /** The choice of building nothing. */

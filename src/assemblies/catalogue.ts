@@ -54,6 +54,7 @@ import stud2x4OsbSiding from '#assemblies/existing/stud-2x4-osb-siding.json' wit
 import stud2x6OsbSiding from '#assemblies/existing/stud-2x6-osb-siding.json' with { type: 'json' }
 import trussOsbShingles from '#assemblies/existing/truss-osb-shingles.json' with { type: 'json' }
 import { layersDepth } from '#assemblies/layer.ts'
+import { OPENING_TYPES } from '#assemblies/openingTypes.ts'
 import { isOwn } from '#assemblies/ownAssembly.ts'
 import { assemblySchema, existingConstructionSchema } from '#assemblies/schema.ts'
 import { invariant } from '#units/result.ts'
@@ -127,6 +128,7 @@ export function builtInCatalogue(): Catalogue {
   built ??= {
     assemblies: byId(ASSEMBLY_FILES.map((file) => assemblySchema.parse(file))),
     existing: byId(EXISTING_FILES.map((file) => existingConstructionSchema.parse(file))),
+    openingTypes: byId(OPENING_TYPES),
   }
   return built
 }

@@ -1,16 +1,11 @@
 import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
+import type { Receiver, Source } from '#analysis/target.ts'
 import type { Assembly } from '#assemblies/assembly.ts'
 import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 
 export const FORMAT = 'leafgap-project'
 export const VERSION = 1
-
-/** Something a later version works with; kept unread. */
-export interface Reserved {
-  readonly id: string
-  readonly [key: string]: unknown
-}
 
 /** Where a new wall puts its thickness, as one looks along the line it was drawn on: to the left, half and half, to the right. */
 export type Placement = 'first' | 'middle' | 'second'
@@ -65,8 +60,8 @@ export interface Project {
   readonly units: LengthUnit
   readonly rooms: readonly Room[]
   readonly partitions: readonly Partition[]
-  readonly receivers: readonly Reserved[]
-  readonly sources: readonly Reserved[]
+  readonly receivers: readonly Receiver[]
+  readonly sources: readonly Source[]
   /** Built by the user of this project, beside the built-in ones. */
   readonly assemblies: readonly Assembly[]
   readonly schemes: readonly Scheme[]

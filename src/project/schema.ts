@@ -1,5 +1,8 @@
 import { z } from 'zod'
 import { FURNITURE_KINDS, OPENING_KINDS } from '#analysis/room.ts'
+import { AIRTIGHTNESS } from '#analysis/scheme.ts'
+import { JUNCTION_CLASSES } from '#analysis/target.ts'
+import { SEAL_CONDITIONS } from '#assemblies/opening.ts'
 import { typedAssemblySchema } from '#assemblies/schema.ts'
 import {
   DEEPEST_MM,
@@ -38,6 +41,47 @@ const facts = {
 const planPoint = z.strictObject({ xMm: coordinate, yMm: coordinate })
 const ring = z.array(planPoint).min(3, { error: 'needs at least three corners' })
 
+/** dB, of any level or level difference. */
+const level = z.number().min(-50).max(200)
+
+const octaves = z.strictObject({
+  63: level.nullable(),
+  125: level.nullable(),
+  250: level.nullable(),
+  500: level.nullable(),
+  1000: level.nullable(),
+  2000: level.nullable(),
+  4000: level.nullable(),
+})
+
+const leafMade = { type: id, seal: z.enum(SEAL_CONDITIONS) }
+const pane = z.strictObject({ thicknessMm: thickness, isLaminated: z.boolean() })
+const openingMade = z.strictObject({
+  ...leafMade,
+  second: z.strictObject(leafMade).optional(),
+  panes: z.strictObject({ outer: pane, gapMm: allowance, inner: pane }).optional(),
+})
+
+const ductMade = z.strictObject({
+  liningMm: allowance,
+  linedLengthMm: depth,
+  bends: z.number().int().min(0).max(20),
+  silencer: z.strictObject({ name, insertionLossDb: octaves }).nullable(),
+})
+
+const duct = z.strictObject({
+  id,
+  name,
+  surface: id,
+  purpose: z.enum(['supply', 'return', 'other']),
+  shape: z.enum(['round', 'rectangular']),
+  widthMm: size,
+  heightMm: size,
+  lengthMm: size,
+  leadsTo: z.array(id),
+  made: ductMade,
+})
+
 const heightPoint = z.strictObject({
   id,
   xMm: coordinate,
@@ -65,6 +109,7 @@ const opening = z.strictObject({
   lobby: z.strictObject({ hinge, swing }).nullable().default(null),
   revealLiningMm: allowance.default(0),
   shape: z.enum(['rectangular', 'round']).default('rectangular'),
+  made: openingMade.optional(),
 })
 
 const furniture = z.strictObject({
@@ -99,6 +144,9 @@ const room = z.strictObject({
   openings: z.array(opening),
   furniture: z.array(furniture).default([]),
   diagonals: z.array(z.strictObject({ id, from: id, to: id, measuredMm: size })).default([]),
+  ducts: z.array(duct).optional(),
+  people: z.number().int().min(0).max(200).optional(),
+  reverberationS: z.number().positive().max(20).optional(),
 })
 
 const partition = z.strictObject({
@@ -130,16 +178,86 @@ const underlay = z.strictObject({
 
 const choice = z.strictObject({ assembly: id, removeLining: z.boolean(), laidLevel: z.boolean().optional() })
 
+const leaks = z.strictObject({
+  gapMm: allowance.optional(),
+  holes: z.array(z.strictObject({ id, name, diameterMm: thickness, count: z.number().int().positive().max(1000) })),
+})
+
+const box = z.strictObject({
+  id,
+  name,
+  duct: id.nullable(),
+  room: id,
+  xMm: coordinate,
+  yMm: coordinate,
+  widthMm: size,
+  depthMm: size,
+  heightMm: size,
+  angleDeg: z.number().min(-360).max(360),
+  undersideMm: depth,
+})
+
 const scheme = z.strictObject({
   id,
   name,
   choices: z.record(id, choice),
   takenOut: z.array(id).optional(),
   runsThrough: z.record(id, id).optional(),
+  openings: z.record(id, openingMade).optional(),
+  airtightness: z.enum(AIRTIGHTNESS).optional(),
+  leaks: z.record(id, leaks).optional(),
+  ducts: z.record(id, ductMade).optional(),
+  boxes: z.array(box).optional(),
 })
 
-/** Kept as it is for a later Leafgap: this one neither reads nor changes what stands in it. */
-const reserved = z.array(z.looseObject({ id }))
+const source = z.strictObject({
+  id,
+  name,
+  preset: id.nullable(),
+  levelsDb: octaves,
+  place: z.enum(['room-average', 'one-metre', 'facade']),
+  basis: z.enum(['seen', 'memory', 'measured']),
+  sdDb: z.number().min(0).max(30),
+  shakes: z.boolean(),
+})
+
+const limit = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.enum(['NC', 'NR']), index: z.number().min(0).max(80) }),
+  z.strictObject({ kind: z.enum(['dBA', 'dBC']), levelDb: z.number().min(0).max(120) }),
+])
+
+const receiverPlace = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('room'),
+    volumeM3: z.number().positive().max(100_000),
+    furnishing: z.enum(['furnished', 'bare', 'typed']),
+    absorptionM2: z.number().positive().max(100_000).nullable(),
+  }),
+  z.strictObject({ kind: z.literal('outdoors'), distanceMm: z.number().positive().max(1e7), atFacade: z.boolean() }),
+  z.strictObject({ kind: z.literal('this-room') }),
+])
+
+const receiver = z.strictObject({
+  id,
+  name,
+  room: id,
+  source: id.nullable(),
+  place: receiverPlace,
+  through: z.array(
+    z.strictObject({
+      surface: id,
+      distanceMm: z.number().positive().max(1e7).optional(),
+      screenedDb: z.number().min(0).max(40).optional(),
+    }),
+  ),
+  limit,
+  limitPreset: id.nullable(),
+  hasBeat: z.boolean(),
+  backgroundNc: z.number().min(0).max(80),
+  junction: z.enum(JUNCTION_CLASSES),
+  linedBeyond: z.enum(['none', 'shared', 'all']),
+  measured: z.array(z.strictObject({ id, when: z.enum(['before', 'after']), name, differenceDb: octaves })),
+})
 
 /** Version 1 of the project file, strict: an unknown key is refused, not dropped. */
 export const projectSchema = z.strictObject({
@@ -150,8 +268,8 @@ export const projectSchema = z.strictObject({
   units: z.enum(['mm', 'ft-in']),
   rooms: z.array(room).min(1, { error: 'needs at least one room' }),
   partitions: z.array(partition),
-  receivers: reserved,
-  sources: reserved,
+  receivers: z.array(receiver),
+  sources: z.array(source),
   assemblies: z.array(typedAssemblySchema).max(MOST_ASSEMBLIES),
   schemes: z.array(scheme).min(1, { error: 'needs at least one scheme' }),
   proposal: id.nullable().default(null),

@@ -41,6 +41,9 @@ export type RoomView =
   | 'corners'
   | 'rooms'
   | 'compare'
+  | 'targets'
+  | 'paths'
+  | 'air'
 
 /** What the page looks at: never saved, never undone. */
 export interface ViewState {
@@ -69,6 +72,8 @@ export interface ViewState {
   readonly building: Building | null
   /** Asked for while another is not saved yet: begun once that is settled. */
   readonly wantedDraft: AssemblyDraft | null
+  /** The receiver whose paths are shown; null: the one with the least margin. */
+  readonly receiverId: string | null
 }
 
 export function createViewStore(first: Pick<ViewState, 'roomId' | 'schemeId'>) {
@@ -88,5 +93,6 @@ export function createViewStore(first: Pick<ViewState, 'roomId' | 'schemeId'>) {
     showsFit: false,
     building: null,
     wantedDraft: null,
+    receiverId: null,
   }))
 }

@@ -1,21 +1,27 @@
 import type { RoomView } from '#state/view.ts'
+import { AirView } from '#ui/panels/bench/air/AirView.tsx'
 import { Compare } from '#ui/panels/bench/Compare.tsx'
 import { CornersView } from '#ui/panels/bench/corners/CornersView.tsx'
 import { FurnitureView } from '#ui/panels/bench/furniture/FurnitureView.tsx'
 import { HeightsView } from '#ui/panels/bench/heights/HeightsView.tsx'
 import { OpeningsView } from '#ui/panels/bench/openings/OpeningsView.tsx'
 import { OutlineView } from '#ui/panels/bench/outline/OutlineView.tsx'
+import { PathsView } from '#ui/panels/bench/paths/PathsView.tsx'
 import { RoomsView } from '#ui/panels/bench/rooms/RoomsView.tsx'
 import { SelectButtons } from '#ui/panels/bench/SelectButtons.tsx'
 import { SurfaceTable } from '#ui/panels/bench/SurfaceTable.tsx'
 import { StandingView } from '#ui/panels/bench/standing/StandingView.tsx'
 import { Tabs } from '#ui/panels/bench/Tabs.tsx'
+import { TargetsView } from '#ui/panels/bench/targets/TargetsView.tsx'
 import type { Several } from '#ui/panels/bench/useSeveral.ts'
 import { useRoom, useSession, useView } from '#ui/session.ts'
 import { unreachable } from '#units/result.ts'
 
 const VIEWS: readonly { id: RoomView; text: string }[] = [
   { id: 'surfaces', text: 'Surfaces' },
+  { id: 'targets', text: 'Targets' },
+  { id: 'paths', text: 'Paths' },
+  { id: 'air', text: 'Air and leaks' },
   { id: 'outline', text: 'Outline' },
   { id: 'heights', text: 'Heights' },
   { id: 'openings', text: 'Openings' },
@@ -53,6 +59,12 @@ function Shown({ view }: { readonly view: RoomView }) {
   switch (view) {
     case 'surfaces':
       return <SurfaceTable />
+    case 'targets':
+      return <TargetsView />
+    case 'paths':
+      return <PathsView />
+    case 'air':
+      return <AirView />
     case 'outline':
       return <OutlineView />
     case 'heights':

@@ -1,0 +1,51 @@
+import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import type { SchemeResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import type { Scheme } from '#analysis/scheme.ts'
+import type { Receiver, Source } from '#analysis/target.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
+
+export interface AnswerInput {
+  readonly room: Room
+  readonly scheme: Scheme
+  /** Of that room under that scheme. */
+  readonly result: SchemeResult
+  readonly sources: readonly Source[]
+  /** Of the whole project: those of other rooms are passed over. */
+  readonly receivers: readonly Receiver[]
+  readonly catalogue: Catalogue
+}
+
+/** What every receiver of a room hears under a scheme, in the project's order. */
+export function answerReceivers(input: AnswerInput): readonly ReceiverAnswer[] {
+  return input.receivers
+    .filter((receiver) => receiver.room === input.room.id)
+    .map((receiver) => ({
+      receiverId: receiver.id,
+      name: receiver.name,
+      limit: receiver.limit,
+      levelsDb: [],
+      levelsHigh95Db: [],
+      limitDb: null,
+      limitOverallDb: null,
+      levelA: null,
+      levelC: null,
+      sourceDb: [],
+      noiseReductionDb: null,
+      differenceDb: { 63: null, 125: null, 250: null, 500: null, 1000: null, 2000: null, 4000: null },
+      nic: null,
+      marginDb: null,
+      marginLow95Db: null,
+      marginHigh95Db: null,
+      worstBandHz: null,
+      dominantBandHz: null,
+      verdict: 'not-known',
+      verdictWords: 'not known',
+      paths: [],
+      unknown: [],
+      siteLoss: null,
+      sentence: '',
+      lowestResonanceHz: null,
+      notes: [],
+    }))
+}
