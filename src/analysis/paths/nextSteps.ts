@@ -15,6 +15,8 @@ export interface NextStep {
   readonly areaLostM2: SquareMetres
   readonly heightLostMm: Millimetres
   readonly addedMassKg: number
+  /** Full sentences to read before it is built, life safety among them; they stand in full beside the step. */
+  readonly cautions: readonly string[]
 }
 
 /**
