@@ -38,6 +38,7 @@ export function DepthRuler(props: Props) {
     // biome-ignore lint/a11y/noSvgWithoutTitle: the radio group inside carries the name
     <svg className="depth-ruler" width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
       <Axes {...props} />
+      <Target {...props} />
       <Frontier marks={marks} layout={layout} />
       {layout.emptyCorner && (
         <text className="chart-aside" x={layout.emptyCorner.x} y={layout.emptyCorner.y}>
@@ -62,7 +63,7 @@ function Axes({ layout, unit, measure }: Props) {
         <g key={tick}>
           <line className="chart-grid" x1={plot.left} x2={plot.right} y1={y(tick)} y2={y(tick)} />
           <text className="chart-tick" x={plot.left - 8} y={y(tick) + 4.5} textAnchor="end">
-            {tick}
+            {tick < 0 ? `−${-tick}` : tick}
           </text>
         </g>
       ))}
@@ -88,6 +89,20 @@ function Axes({ layout, unit, measure }: Props) {
           )}
         </g>
       ))}
+    </g>
+  )
+}
+
+/** The line to be reached, named. */
+function Target({ layout }: Props) {
+  const { target, plot } = layout
+  if (!target) return null
+  return (
+    <g {...UNREAD}>
+      <line className="ruler-goal" x1={plot.left} x2={plot.right} y1={target.y} y2={target.y} />
+      <text className="chart-aside" x={target.name.x} y={target.name.y} textAnchor={target.name.anchor}>
+        {target.name.text}
+      </text>
     </g>
   )
 }

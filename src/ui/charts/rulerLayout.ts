@@ -1,7 +1,7 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale'
 import { textWidth } from '#drawing/text.ts'
 import { frontier } from '#ui/charts/frontier.ts'
-import { type LabelWish, overlaps, type PlacedLabel, placeLabels } from '#ui/charts/placeLabels.ts'
+import { type LabelWish, labelBox, overlaps, type PlacedLabel, placeLabels } from '#ui/charts/placeLabels.ts'
 import { type LengthUnit, type Millimetres, MM_PER_INCH } from '#units/quantity.ts'
 
 /** One thing a surface could be, placed by the depth it takes and the quiet it gives. */
@@ -25,6 +25,8 @@ export interface RulerSize {
   readonly existingMm: Millimetres
   /** Depths that must find room although no rating marks them; absent: none. */
   readonly unratedMm?: readonly Millimetres[] | undefined
+  /** A value to be reached, drawn as a line; absent: none, and the scale is that of losses. */
+  readonly target?: { readonly value: number; readonly text: string } | undefined
 }
 
 export interface RulerLayout {
@@ -38,6 +40,8 @@ export interface RulerLayout {
   readonly labels: readonly PlacedLabel[]
   /** Where the words about the empty corner stand; null: it is not empty here. */
   readonly emptyCorner: { readonly x: number; readonly y: number } | null
+  /** The line of the target and where its name stands; null: there is none. */
+  readonly target: { readonly y: number; readonly name: PlacedLabel } | null
 }
 
 export const MARK_RADIUS = 4.5
@@ -50,6 +54,8 @@ const TOP = 12
 const UNIT_ROOM = 40
 /** Above the highest whisker, so that the empty corner has room for its words. */
 const HEADROOM = 24
+/** Shown above and below a target at least, so that near and far look so. */
+const ROUND_TARGET = 5
 /** Room for the depths under the plot. */
 const BOTTOM = 26
 export const EMPTY_CORNER = 'more quiet for less depth: nothing here'
@@ -71,13 +77,16 @@ export function rulerLayout(
   }
   const best = frontier(marks.map((mark) => ({ id: mark.id, depth: mark.depthMm, quiet: mark.value })))
   const frontierIds = best.map(({ id }) => id)
-  const corner = emptyCorner(marks, x, y, plot)
+  const target = targetLine(marks, size.target, x, y, plot)
+  const targetBox = target ? [labelBox(target.name, LABEL_SIZE)] : []
+  const corner = emptyCorner(marks, x, y, plot, targetBox)
   const labels = placeLabels(labelWishes(marks, frontierIds, first, x, y), {
     size: LABEL_SIZE,
     within: { x: plot.left, y: 0, width: size.width - plot.left, height: plot.bottom },
     taken: [
       ...marks.map((mark) => ({ x: x(mark.depthMm) - 5, y: y(mark.value) - 5, width: 10, height: 10 })),
       ...(corner ? [cornerBox(corner)] : []),
+      ...targetBox,
     ],
     crossed: marks.map((mark) => ({
       x: x(mark.depthMm) - 1.5,
@@ -96,6 +105,7 @@ export function rulerLayout(
     frontierIds,
     labels,
     emptyCorner: corner,
+    target,
   }
 }
 
@@ -110,8 +120,9 @@ function depthScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<n
 }
 
 function quietScale(marks: readonly RulerMark[], size: RulerSize): ScaleLinear<number, number> {
-  const low = Math.min(...marks.map((mark) => mark.low), 30)
-  const high = Math.max(...marks.map((mark) => mark.high), 50)
+  const { target } = size
+  const low = Math.min(...marks.map((mark) => mark.low), target ? target.value - ROUND_TARGET : 30)
+  const high = Math.max(...marks.map((mark) => mark.high), target ? target.value + ROUND_TARGET : 50)
   const bottom = Math.floor(low / 5) * 5
   const plotted = size.height - BOTTOM - TOP
   return scaleLinear()
@@ -156,18 +167,45 @@ function cornerBox(corner: { x: number; y: number }) {
   return { x: corner.x, y: corner.y - LABEL_SIZE, width, height: LABEL_SIZE * 1.3 }
 }
 
-/** The corner everyone wishes for, if no mark or whisker reaches into the words. */
+/** The target's line with its name at whichever end the fewest marks and whiskers are in its way. */
+function targetLine(
+  marks: readonly RulerMark[],
+  target: RulerSize['target'],
+  x: ScaleLinear<number, number>,
+  y: ScaleLinear<number, number>,
+  plot: RulerLayout['plot'],
+): RulerLayout['target'] {
+  if (!target) return null
+  const at = y(target.value)
+  const bars = marks.map((mark) => barOf(mark, x, y))
+  const ends = [
+    { x: plot.right, anchor: 'end' },
+    { x: plot.left + 4, anchor: 'start' },
+  ] as const
+  const places = ends.flatMap((end): PlacedLabel[] =>
+    [at - 4, at + LABEL_SIZE].map((baseline) => ({ id: 'target', text: target.text, y: baseline, ...end })),
+  )
+  const crossed = (name: PlacedLabel) => bars.filter((bar) => overlaps(labelBox(name, LABEL_SIZE), bar)).length
+  const name = places.reduce((best, place) => (crossed(place) < crossed(best) ? place : best))
+  return { y: at, name }
+}
+
+/** What a mark and its whisker cover. */
+function barOf(mark: RulerMark, x: ScaleLinear<number, number>, y: ScaleLinear<number, number>) {
+  return { x: x(mark.depthMm) - 6, y: y(mark.high) - 2, width: 12, height: y(mark.low) - y(mark.high) + 4 }
+}
+
+/** The corner everyone wishes for, if no mark, whisker or other word reaches into the words. */
 function emptyCorner(
   marks: readonly RulerMark[],
   x: ScaleLinear<number, number>,
   y: ScaleLinear<number, number>,
   plot: RulerLayout['plot'],
+  others: readonly ReturnType<typeof labelBox>[],
 ): { x: number; y: number } | null {
   const corner = { x: x(0) + 10, y: plot.top + LABEL_SIZE + 2 }
   const box = cornerBox(corner)
   if (box.x + box.width > plot.right) return null
-  const reached = marks.some((mark) =>
-    overlaps(box, { x: x(mark.depthMm) - 6, y: y(mark.high) - 2, width: 12, height: y(mark.low) - y(mark.high) + 4 }),
-  )
-  return reached ? null : corner
+  const inTheWay = [...marks.map((mark) => barOf(mark, x, y)), ...others]
+  return inTheWay.some((other) => overlaps(box, other)) ? null : corner
 }
