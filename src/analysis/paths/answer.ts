@@ -47,8 +47,8 @@ export interface PathShare {
   readonly share: number
   /** At the band that decides; 0..1. */
   readonly shareAtWorstBand: number
-  /** What the margin would gain in the middle of its range were this path closed altogether. */
-  readonly gainIfClosedDb: Decibels
+  /** What the margin would gain in the middle of its range were this path closed altogether; null: the margin is not known. */
+  readonly gainIfClosedDb: Decibels | null
   /** Level it brings to the receiver by itself, dB over OCTAVES_HZ; null: no source level there. */
   readonly levelsDb: readonly (Decibels | null)[]
 }
