@@ -43,7 +43,7 @@ export type OpeningLoss =
   /** Octaves in print. */
   | {
       readonly kind: 'octaves'
-      readonly lossDb: Readonly<Partial<Record<OctaveKey, Decibels>>>
+      readonly lossDb: Readonly<Partial<Record<OctaveKey, Decibels | undefined>>>
       readonly sdDb: Decibels
     }
   /** One number only: the curve is laid along the rating's contour, which is an assumption. */
@@ -60,10 +60,18 @@ export type OpeningLoss =
       readonly gapMm: Millimetres
       readonly isLined: boolean
     }
+  /** A duct goes through it and the rest is closed as the wall is: what the duct lets through is the duct's own path. */
+  | { readonly kind: 'duct' }
   /** Closed as the wall is, and weaker by so much. */
   | { readonly kind: 'as-the-wall'; readonly lessDb: Decibels; readonly sdDb: Decibels }
   /** Nothing in it. */
   | { readonly kind: 'open' }
+
+/**
+ * What closes round a leaf or sash: seals, in good order when it was tested; nothing, and the printed figure has the usual
+ * cracks in it; or it does not open at all.
+ */
+export type SealsOf = 'tested' | 'cracks-included' | 'none'
 
 /** A door, window, vehicle door or vent that can stand in an opening. */
 export interface OpeningType {
@@ -74,6 +82,7 @@ export interface OpeningType {
   readonly shortName: string
   readonly kinds: readonly OpeningKind[]
   readonly loss: OpeningLoss
+  readonly seals: SealsOf
   /** Leaf or panes; null: not known. */
   readonly massKgM2: KilogramsPerSquareMetre | null
   /** The leaf itself, for the depth of slits and of lobbies. */
