@@ -6,6 +6,7 @@ import type { DoorSite } from '#analysis/openings/leaves.ts'
 import { type WallFrame, wallFrames } from '#analysis/openings/wallFrame.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Opening, Wall } from '#analysis/room.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
 import { layersDepth } from '#assemblies/layer.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Millimetres } from '#units/quantity.ts'
@@ -62,13 +63,13 @@ export function placedOpenings({ input, result }: Surroundings): readonly Placed
     const frame = frames.get(opening.wall)
     const wall = frame && input.room.walls[frame.index]
     if (!frame || !wall) return []
-    const site = { faceMm: depths.get(wall.id) ?? 0, wallMm: wallThickness(input, wall) }
+    const site = { faceMm: depths.get(wall.id) ?? 0, wallMm: wallThickness(input.catalogue, wall) }
     return [{ opening, wall, frame, site, hiddenMm: hiddenAt(opening, frame, result) }]
   })
 }
 
 /** From the drawn line back to the far face: the structure, and the lining where the tape touched it; 0 if unknown. */
-function wallThickness({ catalogue }: AnalysisInput, wall: Wall): Millimetres {
+export function wallThickness(catalogue: Catalogue, wall: Wall): Millimetres {
   const existing = catalogue.existing.get(wall.existing)
   const lining = wall.measuredTo === 'finished-face' ? (wall.lining?.thicknessMm ?? 0) : 0
   return (existing ? layersDepth(existing.layers) : 0) + lining

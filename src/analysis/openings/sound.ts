@@ -1,0 +1,93 @@
+import { spaceBetween } from '#analysis/openings/leaves.ts'
+import { openingMade } from '#analysis/openings/made.ts'
+import { wallThickness } from '#analysis/openings/site.ts'
+import type { SchemeResult } from '#analysis/results.ts'
+import type { Opening, OpeningKind, Room } from '#analysis/room.ts'
+import type { Scheme } from '#analysis/scheme.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
+import type { OpeningMade } from '#assemblies/opening.ts'
+import { openingSound } from '#assemblies/openingLoss.ts'
+import type { OpeningContext, OpeningSound } from '#assemblies/openingSound.ts'
+import type { Millimetres, SquareMetres } from '#units/quantity.ts'
+import { fail, type Result } from '#units/result.ts'
+
+/** What an opening is judged in. */
+export interface OpeningSurroundings {
+  readonly room: Room
+  readonly scheme: Pick<Scheme, 'openings'>
+  /** Of that room under that scheme. */
+  readonly result: Pick<SchemeResult, 'surfaces'>
+  readonly catalogue: Catalogue
+}
+
+/** Area between the jambs as they stand; of a round opening its circle. */
+export function openingArea({ shape, widthMm, heightMm }: Opening): SquareMetres {
+  return shape === 'round' ? (Math.PI * widthMm ** 2) / 4e6 : (widthMm * heightMm) / 1e6
+}
+
+/** All the way round its leaf, and down the middle where two leaves meet. */
+export function openingPerimeter({ kind, leaves, shape, widthMm, heightMm }: Opening): Millimetres {
+  if (shape === 'round') return Math.PI * widthMm
+  const meets = kind === 'door' && leaves === 'two' ? heightMm : 0
+  return 2 * (widthMm + heightMm) + meets
+}
+
+/** Where an opening is, as its sound is told. */
+export function openingContext(
+  { room, result, catalogue }: Omit<OpeningSurroundings, 'scheme'>,
+  opening: Opening,
+): OpeningContext {
+  const surface = result.surfaces.find(({ id }) => id === opening.wall)
+  const prediction = surface?.rating?.prediction
+  const wall = room.walls.find(({ id }) => id === opening.wall)
+  const isPairDrawn = opening.kind === 'door' && opening.lobby !== null && wall !== undefined
+  return {
+    catalogue,
+    kind: opening.kind,
+    areaM2: openingArea(opening),
+    perimeterMm: openingPerimeter(opening),
+    widthMm: opening.widthMm,
+    heightMm: opening.heightMm,
+    wall: prediction ? { lossDb: prediction.lossDb, sdDb: prediction.spreadBandDb } : null,
+    pairGapMm: isPairDrawn
+      ? spaceBetween(opening, { faceMm: surface?.netDepthMm ?? 0, wallMm: wallThickness(catalogue, wall) })
+      : null,
+  }
+}
+
+/** What goes through an opening under a scheme; a full sentence, which names it, where that is not known. */
+export function soundOfOpening(around: OpeningSurroundings, opening: Opening): Result<OpeningSound, string> {
+  const made = openingMade(opening, around.scheme)
+  return made ? soundOfMade(around, opening, made) : fail(notSaid(opening))
+}
+
+/** The same with something else in it. */
+export function soundOfMade(
+  around: Omit<OpeningSurroundings, 'scheme'>,
+  opening: Opening,
+  made: OpeningMade,
+): Result<OpeningSound, string> {
+  if (around.catalogue.openingTypes.get(made.type)?.loss.kind === 'duct' && !hasDuct(around.room, opening)) {
+    return fail(
+      `${opening.name} is served by a duct, and no duct goes through its wall: add one under Air and leaks, or say what closes it.`,
+    )
+  }
+  const sound = openingSound(made, openingContext(around, opening))
+  return sound.ok ? sound : fail(`${opening.name}: ${sound.error}`)
+}
+
+function hasDuct({ ducts }: Room, { wall }: Opening): boolean {
+  return (ducts ?? []).some(({ surface }) => surface === wall)
+}
+
+const KIND: Readonly<Record<OpeningKind, string>> = {
+  door: 'door',
+  window: 'window',
+  'vehicle-door': 'vehicle door',
+  vent: 'vent',
+}
+
+/** Why nothing is known of an opening that nobody has described. */
+export function notSaid({ name, kind }: Opening): string {
+  return `Nobody has said what ${name} is, so nothing is known of its sound: say what this ${KIND[kind]} is under Openings.`
+}
