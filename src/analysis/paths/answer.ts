@@ -72,6 +72,8 @@ export interface ReceiverAnswer {
   readonly levelsDb: readonly (Decibels | null)[]
   /** Upper end of the 95 % range of the same. */
   readonly levelsHigh95Db: readonly (Decibels | null)[]
+  /** Lower end of the same. */
+  readonly levelsLow95Db: readonly (Decibels | null)[]
   /** With the 5 dB for beat or tone taken off; null for a dBA or dBC limit. */
   readonly limitDb: OctaveCurve | null
   /** dBA or dBC limit, beat taken off; null for a curve. */

@@ -26,6 +26,7 @@ export function answerReceivers(input: AnswerInput): readonly ReceiverAnswer[] {
       limit: receiver.limit,
       levelsDb: [],
       levelsHigh95Db: [],
+      levelsLow95Db: [],
       limitDb: null,
       limitOverallDb: null,
       levelA: null,
