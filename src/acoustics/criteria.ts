@@ -16,7 +16,7 @@ function lowerCurve(index: number): number {
 
 /**
  * Levels of a noise criterion curve, dB over OCTAVES_HZ. Between two printed curves in proportion; below NC-15 and
- * above NC-65, where none is printed, it goes on as the nearest two do (our own choice, said by `isPrintedNc`).
+ * above NC-70, where none is printed, it goes on as the nearest two do (our own choice, said by `isPrintedNc`).
  * @param index  any finite number
  * @source data/criteria.json, seen
  */
@@ -47,7 +47,7 @@ export interface NcRating {
   /** Between printed curves in proportion, unrounded; null: below the lowest or above the highest printed curve. */
   readonly index: number | null
   readonly governingHz: Hertz
-  /** "NC-46, set by 500 Hz", "below NC-15", "above NC-65, set by 63 Hz". */
+  /** "NC-46, set by 500 Hz", "below NC-15", "above NC-70, set by 63 Hz". */
   readonly words: string
 }
 
