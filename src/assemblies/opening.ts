@@ -83,7 +83,7 @@ export interface OpeningType {
   readonly kinds: readonly OpeningKind[]
   readonly loss: OpeningLoss
   readonly seals: SealsOf
-  /** Leaf or panes; null: not known. */
+  /** Of one leaf, or of all panes and layers; null: not known. */
   readonly massKgM2: KilogramsPerSquareMetre | null
   /** The leaf itself, for the depth of slits and of lobbies. */
   readonly thicknessMm: Millimetres

@@ -38,7 +38,7 @@ export function octavesCurve({ lossDb, sdDb }: Octaves): OpeningCurve {
   return {
     lossDb: thirdsOfOctaves(byOctave),
     sdDb: thirdsOfOctaves(spread),
-    sdStcDb: sdDb,
+    sdStcDb: sdDb * table.singleNumber.ofBands,
     assumed: isPrinted ? [] : ['63'],
   }
 }
@@ -95,7 +95,7 @@ export function asTheWall(
   return {
     lossDb: wall.lossDb.map((loss) => Math.max(0, loss - less.lessDb)),
     sdDb,
-    sdStcDb: rootMeanSquare(sdDb),
+    sdStcDb: rootMeanSquare(sdDb) * table.singleNumber.ofBands,
     assumed: less.lessDb > 0 ? OCTAVE_KEYS : [],
   }
 }

@@ -66,8 +66,8 @@ function leafSound(made: OpeningMade, type: OpeningType, context: OpeningContext
   return ok(finished(curve.value, seal, made, type, context))
 }
 
-function sizeOf({ areaM2, perimeterMm, widthMm }: OpeningContext) {
-  return { areaM2, perimeterMm, widthMm }
+function sizeOf({ areaM2, perimeterMm, widthMm, kind }: OpeningContext) {
+  return { areaM2, perimeterMm, widthMm, kind }
 }
 
 function curveOf(
@@ -169,7 +169,7 @@ function finished(
     stc,
     likely: stc === null ? null : range,
     assumedOctaves: curve.assumed,
-    publishedWords: publishedWords(type),
+    publishedWords: isAsPublished(made, type, context) ? publishedWords(type) : null,
   }
 }
 
@@ -179,6 +179,13 @@ function basisOf(made: OpeningMade, type: OpeningType): OpeningSound['basis'] {
   if (loss.kind === 'octaves') return source.status === 'seen' ? 'published' : 'assumed'
   if (loss.kind === 'contour') return 'assumed'
   return loss.kind === 'as-the-wall' && loss.lessDb > 0 ? 'assumed' : 'calculated'
+}
+
+/** What is in print was measured as the type says and well sealed: other leaves, panes, gaps or seals have no printed value. */
+function isAsPublished({ seal, second, panes }: OpeningMade, { loss, seals }: OpeningType, context: OpeningContext) {
+  if (second !== undefined || panes !== undefined) return false
+  if (loss.kind === 'pair' && context.pairGapMm !== null && context.pairGapMm !== loss.gapMm) return false
+  return seal === 'good' || seals === 'none'
 }
 
 function publishedWords({ published }: OpeningType): string | null {

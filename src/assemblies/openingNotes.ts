@@ -1,6 +1,7 @@
 import type { OctaveKey } from '#acoustics/bands.ts'
 import table from '#assemblies/data/openings.json' with { type: 'json' }
 import type { OpeningMade, OpeningType } from '#assemblies/opening.ts'
+import { wornGap } from '#assemblies/openingSeals.ts'
 import type { OpeningContext, OpeningNote } from '#assemblies/openingSound.ts'
 
 interface Told {
@@ -37,16 +38,17 @@ function memoryNote({ type }: Told): OpeningNote | null {
   return { code: 'from-memory', text: 'Its figure is recalled, not read in print: ask the maker for a test report.' }
 }
 
-function sealNote({ made, type }: Told): OpeningNote | null {
+function sealNote({ made, type, context }: Told): OpeningNote | null {
   const isWorn = made.seal !== 'good' || (made.second !== undefined && made.second.seal !== 'good')
   if (type.seals === 'cracks-included' && made.seal !== 'undercut') {
     return { code: 'cracks-included', text: 'Its printed figure has the usual cracks round the leaf in it.' }
   }
   if (!isWorn || type.seals === 'none') return null
-  const { wornGapMm, undercutGapMm } = table.seals
   const under = made.seal === 'undercut' || made.second?.seal === 'undercut'
-  const gap = under ? ` and ${undercutGapMm} mm under an undercut leaf` : ''
-  const text = `Worn seals are counted as an open gap of ${wornGapMm} mm all round${gap}, fitted to doors in print that were measured sealed and unsealed.`
+  const gap = under ? ` and ${table.seals.undercutGapMm} mm under an undercut leaf` : ''
+  const why =
+    context.kind === 'window' ? 'our own choice' : 'fitted to doors in print that were measured sealed and unsealed'
+  const text = `Worn seals are counted as an open gap of ${wornGap(context.kind)} mm all round${gap}: ${why}.`
   return { code: 'seal-gap', text }
 }
 

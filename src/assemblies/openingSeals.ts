@@ -23,6 +23,12 @@ export interface Sealed {
   /** All the way round, and down the middle where two leaves meet. */
   readonly perimeterMm: Millimetres
   readonly widthMm: Millimetres
+  readonly kind: OpeningKind
+}
+
+/** Gap of worn seals all round. @source data/openings.json */
+export function wornGap(kind: OpeningKind): Millimetres {
+  return kind === 'window' ? table.seals.windowGapMm : table.seals.wornGapMm
 }
 
 /** Whether a gap over the floor is possible at all: doors end there, windows and vents do not. */
@@ -37,13 +43,12 @@ interface Gap {
 }
 
 /** The gaps a seal condition leaves open; none where the printed figure has them in it, or where nothing opens. */
-function gapsOf({ seals, perimeterMm, widthMm }: Sealed, condition: SealCondition): readonly Gap[] {
+function gapsOf({ seals, perimeterMm, widthMm, kind }: Sealed, condition: SealCondition): readonly Gap[] {
   if (seals === 'none' || condition === 'good') return []
-  const { wornGapMm, undercutGapMm } = table.seals
   const isUndercut = condition === 'undercut'
   const roundMm = perimeterMm - (isUndercut ? widthMm : 0)
-  const round: Gap = { lengthMm: roundMm, widthMm: wornGapMm, place: 'middle' }
-  const under: Gap = { lengthMm: widthMm, widthMm: undercutGapMm, place: 'edge' }
+  const round: Gap = { lengthMm: roundMm, widthMm: wornGap(kind), place: 'middle' }
+  const under: Gap = { lengthMm: widthMm, widthMm: table.seals.undercutGapMm, place: 'edge' }
   return [...(seals === 'tested' ? [round] : []), ...(isUndercut ? [under] : [])]
 }
 

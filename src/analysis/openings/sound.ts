@@ -20,14 +20,20 @@ export interface OpeningSurroundings {
   readonly catalogue: Catalogue
 }
 
-/** Area between the jambs as they stand; of a round opening its circle. */
-export function openingArea({ shape, widthMm, heightMm }: Opening): SquareMetres {
-  return shape === 'round' ? (Math.PI * widthMm ** 2) / 4e6 : (widthMm * heightMm) / 1e6
+function isRound({ kind, shape }: Opening): boolean {
+  return kind === 'vent' && shape === 'round'
+}
+
+/** Area between the jambs as they stand; of a round vent its circle. */
+export function openingArea(opening: Opening): SquareMetres {
+  const { widthMm, heightMm } = opening
+  return isRound(opening) ? (Math.PI * widthMm ** 2) / 4e6 : (widthMm * heightMm) / 1e6
 }
 
 /** All the way round its leaf, and down the middle where two leaves meet. */
-export function openingPerimeter({ kind, leaves, shape, widthMm, heightMm }: Opening): Millimetres {
-  if (shape === 'round') return Math.PI * widthMm
+export function openingPerimeter(opening: Opening): Millimetres {
+  const { kind, leaves, widthMm, heightMm } = opening
+  if (isRound(opening)) return Math.PI * widthMm
   const meets = kind === 'door' && leaves === 'two' ? heightMm : 0
   return 2 * (widthMm + heightMm) + meets
 }
