@@ -1,4 +1,5 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { answerReceiver } from '#analysis/paths/answerReceiver.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
@@ -20,33 +21,5 @@ export interface AnswerInput {
 export function answerReceivers(input: AnswerInput): readonly ReceiverAnswer[] {
   return input.receivers
     .filter((receiver) => receiver.room === input.room.id)
-    .map((receiver) => ({
-      receiverId: receiver.id,
-      name: receiver.name,
-      limit: receiver.limit,
-      levelsDb: [],
-      levelsHigh95Db: [],
-      levelsLow95Db: [],
-      limitDb: null,
-      limitOverallDb: null,
-      levelA: null,
-      levelC: null,
-      sourceDb: [],
-      noiseReductionDb: null,
-      differenceDb: { 63: null, 125: null, 250: null, 500: null, 1000: null, 2000: null, 4000: null },
-      nic: null,
-      marginDb: null,
-      marginLow95Db: null,
-      marginHigh95Db: null,
-      worstBandHz: null,
-      dominantBandHz: null,
-      verdict: 'not-known',
-      verdictWords: 'not known',
-      paths: [],
-      unknown: [],
-      siteLoss: null,
-      sentence: '',
-      lowestResonanceHz: null,
-      notes: [],
-    }))
+    .map((receiver) => answerReceiver(input, receiver))
 }

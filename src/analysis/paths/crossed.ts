@@ -1,0 +1,46 @@
+import { wallFrames } from '#analysis/openings/wallFrame.ts'
+import type { UnknownPath } from '#analysis/paths/answer.ts'
+import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
+import { type Crossed, openingAreaM2 } from '#analysis/paths/setting.ts'
+import type { SurfaceResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import type { Receiver, Through } from '#analysis/target.ts'
+import type { Millimetres, SquareMetres } from '#units/quantity.ts'
+
+/** The surfaces a receiver names, each once; one that is gone is a way of which nothing is known. */
+export function crossedBy(
+  input: AnswerInput,
+  receiver: Receiver,
+): { readonly crossed: readonly Crossed[]; readonly gone: readonly UnknownPath[] } {
+  const crossed: Crossed[] = []
+  const gone: UnknownPath[] = []
+  for (const through of eachOnce(receiver.through)) {
+    const surface = input.result.surfaces.find(({ id }) => id === through.surface)
+    if (surface) crossed.push(crossing(input.room, through, surface))
+    else gone.push(goneSurface(receiver, through.surface))
+  }
+  return { crossed, gone }
+}
+
+function eachOnce(all: readonly Through[]): readonly Through[] {
+  return all.filter((through, at) => all.findIndex(({ surface }) => surface === through.surface) === at)
+}
+
+function goneSurface({ name }: Receiver, id: string): UnknownPath {
+  const why = `${name}: it is heard through a surface that is no longer in the room. Choose its surfaces again under Targets.`
+  return { id, kind: 'surface', label: 'A surface that is gone', element: id, why }
+}
+
+function crossing(room: Room, through: Through, surface: SurfaceResult): Crossed {
+  const openings = surface.kind === 'wall' ? room.openings.filter(({ wall }) => wall === surface.id) : []
+  const grossM2 = openings.reduce((sum, opening) => sum + openingAreaM2(opening), surface.soundAreaM2)
+  return { through, surface, openings, grossM2, perimeterMm: perimeterOf(room, surface, grossM2) }
+}
+
+/** Round a wall from its length and its mean height; round ceiling and floor the outline. */
+function perimeterOf(room: Room, surface: SurfaceResult, grossM2: SquareMetres): Millimetres {
+  const frames = wallFrames(room)
+  if (surface.kind !== 'wall') return [...frames.values()].reduce((sum, { lengthMm }) => sum + lengthMm, 0)
+  const lengthMm = frames.get(surface.id)?.lengthMm ?? 0
+  return lengthMm > 0 ? 2 * (lengthMm + (grossM2 * 1e6) / lengthMm) : 0
+}
