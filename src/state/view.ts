@@ -59,6 +59,8 @@ export interface ViewState {
   readonly tool: Tool
   /** Assembly pointed at in the bench: previewed, not chosen. */
   readonly pointedAssembly: string | null
+  /** What to do next, pointed at by the path it is for: previewed, not done. */
+  readonly pointedStep: string | null
   readonly showsSheet: boolean
   readonly benchView: BenchView
   readonly roomView: RoomView
@@ -85,6 +87,7 @@ export function createViewStore(first: Pick<ViewState, 'roomId' | 'schemeId'>) {
     adding: null,
     tool: 'select',
     pointedAssembly: null,
+    pointedStep: null,
     showsSheet: false,
     benchView: 'choose',
     roomView: 'surfaces',

@@ -1,15 +1,19 @@
 import { schemeLetter } from '#state/commands/schemes.ts'
+import { worstAnswer } from '#ui/answers.ts'
+import { type AnswerProps, MarginLine, WeakestLine } from '#ui/panels/ledger/marginLines.tsx'
 import { Cautions, clashesOf, QuietLine, WeightLine } from '#ui/panels/ledger/quietLines.tsx'
 import { FloorLine, HeightLine, type LineProps, VolumeLine } from '#ui/panels/ledger/spaceLines.tsx'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { schemeTitle } from '#ui/panels/words.ts'
-import { useScheme, useShownProject } from '#ui/session.ts'
+import { useScheme, useShownProject, useView } from '#ui/session.ts'
 
 /** The six numbers a client asks first, each before and after; a line opens downward into its detail. */
 export function Ledger() {
   const project = useShownProject()
   const scheme = useScheme()
-  const { result, refusal, before, cause } = useLedger()
+  const { result, refusal, before, cause, answers, answersBefore } = useLedger()
+  const receiverId = useView((view) => view.receiverId)
+  const answer = answers.find((candidate) => candidate.receiverId === receiverId) ?? worstAnswer(answers)
   const letter = schemeLetter(project.schemes.findIndex(({ id }) => id === scheme.id))
   return (
     <aside aria-label="Ledger" className="ledger">
@@ -22,22 +26,38 @@ export function Ledger() {
       )}
       {result && (
         <div className={refusal === null ? undefined : 'is-former'}>
-          <Lines result={result} before={refusal === null ? before : null} cause={cause} unit={project.units} />
+          <Lines
+            line={{ result, before: refusal === null ? before : null, cause, unit: project.units }}
+            heard={answer && { answer, answers, answersBefore: refusal === null ? answersBefore : [], cause, result }}
+          />
         </div>
       )}
     </aside>
   )
 }
 
-function Lines(props: LineProps) {
+interface LinesProps {
+  readonly line: LineProps
+  /** null: nobody is named yet who must not hear it. */
+  readonly heard: AnswerProps | null
+}
+
+function Lines({ line, heard }: LinesProps) {
   return (
     <>
-      <FloorLine {...props} />
-      <HeightLine {...props} />
-      <VolumeLine {...props} />
-      <QuietLine {...props} />
-      <WeightLine {...props} />
-      <Cautions cautions={props.result.cautions} clashes={clashesOf(props.result)} />
+      <FloorLine {...line} />
+      <HeightLine {...line} />
+      <VolumeLine {...line} />
+      {heard === null ? (
+        <QuietLine {...line} />
+      ) : (
+        <>
+          <MarginLine {...heard} />
+          <WeakestLine {...heard} />
+        </>
+      )}
+      <WeightLine {...line} />
+      <Cautions cautions={line.result.cautions} clashes={clashesOf(line.result)} />
     </>
   )
 }

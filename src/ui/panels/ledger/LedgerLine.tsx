@@ -12,11 +12,22 @@ interface Props {
   /** Since the last command, with its sign; null: unchanged. */
   readonly change: string | null
   readonly cause: string
+  /** Always in sight beneath the line: what can be pressed, and what must not be folded away. */
+  readonly below?: ReactNode
   readonly children: ReactNode
 }
 
 /** One number a client asks first; it opens downward into where it comes from. */
-export function LedgerLine({ name, aside, figure, second, from, change, cause, children }: Props) {
+export function LedgerLine({ below, ...line }: Props) {
+  return (
+    <>
+      <FoldedLine {...line} />
+      {below && <div className="ledger-below">{below}</div>}
+    </>
+  )
+}
+
+function FoldedLine({ name, aside, figure, second, from, change, cause, children }: Omit<Props, 'below'>) {
   return (
     <details className="ledger-line" data-line={name}>
       <summary>

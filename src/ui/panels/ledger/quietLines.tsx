@@ -1,5 +1,6 @@
 import { publishedShort } from '#analysis/published.ts'
 import type { Caution, SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
 import {
@@ -12,6 +13,7 @@ import {
   stcWords,
   whyNotRated,
 } from '#ui/panels/words.ts'
+import { useSession } from '#ui/session.ts'
 import { formatMass, formatSurfaceMass } from '#units/format.ts'
 
 /** The lowest rated surface: never a promise for the room, whose doors and ducts are not in it. */
@@ -35,7 +37,31 @@ export function QuietLine({ result, before, cause }: LineProps) {
       from={`${NOT_IN_FIGURE}${unratedWords}`}
       change={change}
       cause={cause}
+      below={<SetTarget />}
     >
+      <SurfaceRatings result={result} />
+    </LedgerLine>
+  )
+}
+
+/** The way to a figure for the whole room: somebody who must not hear it. */
+function SetTarget() {
+  const { view } = useSession()
+  return (
+    <button
+      type="button"
+      className="ledger-try"
+      onClick={() => view.setState({ ...NOTHING_SELECTED, roomView: 'targets' })}
+    >
+      Set who must not hear it
+    </button>
+  )
+}
+
+/** Every surface by its own rating, weakest first, with what such a rating leaves out. */
+export function SurfaceRatings({ result }: Pick<LineProps, 'result'>) {
+  return (
+    <>
       <table className="detail-rows">
         <caption className="visually-hidden">Rating of each surface, weakest first</caption>
         <tbody>
@@ -48,7 +74,7 @@ export function QuietLine({ result, before, cause }: LineProps) {
         Each is of one surface alone. {printedNote(result.surfaces.map(({ rating }) => rating))} Structure-borne sound
         and bass below 50 Hz are not in these figures.
       </p>
-    </LedgerLine>
+    </>
   )
 }
 

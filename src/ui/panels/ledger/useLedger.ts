@@ -1,7 +1,9 @@
+import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Project } from '#project/project.ts'
+import { projectAnswers } from '#state/answers.ts'
 import type { ResultsMemo } from '#state/results.ts'
-import { useAnalysis, useDocument, useRoom, useScheme, useSession, useView } from '#ui/session.ts'
+import { useAnalysis, useDocument, useRoom, useScheme, useSession, useShownProject, useView } from '#ui/session.ts'
 
 export interface LedgerFacts {
   /** As shown; null: the geometry was refused and no earlier one is known. */
@@ -10,6 +12,9 @@ export interface LedgerFacts {
   readonly refusal: string | null
   /** Before the last command, or before what the hand is trying; null: nothing to compare with. */
   readonly before: SchemeResult | null
+  /** What the receivers hear, of the same result; empty: there are none, or no result. */
+  readonly answers: readonly ReceiverAnswer[]
+  readonly answersBefore: readonly ReceiverAnswer[]
   /** What made the change, as a command reads. */
   readonly cause: string
 }
@@ -22,31 +27,53 @@ export function useLedger(): LedgerFacts {
   const schemeId = useScheme().id
   const project = useDocument((state) => state.project)
   const isPreview = useDocument((state) => state.preview !== null)
-  const isPointed = useView((view) => view.pointedAssembly !== null)
+  const isPointed = useView((view) => view.pointedAssembly !== null || view.pointedStep !== null)
   const past = useDocument((state) => state.past)
+  const shown = useShownProject()
   const last = past.at(-1)
-  const isNewRoom = last !== undefined && startsAnew(last.label)
-  const former = isPreview ? project : isNewRoom ? null : (last?.project ?? null)
-  // Another project opened over this one is no change to it.
-  const before = former?.name === project.name ? former : null
-  const good = analysis.ok ? analysis.value : lastGood([...past].reverse().map((step) => step.project))
+  const factsOf = (from: Project) => projectFacts(results, from, roomId, schemeId)
+  const earlier = [project, ...[...past].reverse().map((step) => step.project)]
+  const good = analysis.ok ? factsOf(shown) : firstOf(earlier, factsOf)
+  const former = formerProject(project, isPreview, last)
+  const before = former && factsOf(former)
   return {
-    result: good,
+    result: good?.result ?? null,
     refusal: analysis.ok ? null : analysis.error.message,
-    before: before && resultOf(before),
+    before: before?.result ?? null,
+    answers: good?.answers ?? [],
+    answersBefore: before?.answers ?? [],
     cause: isPreview ? (isPointed ? 'if chosen' : 'so far') : `with "${last?.label ?? ''}"`,
   }
+}
 
-  function resultOf(from: Project): SchemeResult | null {
-    return projectResult(results, from, roomId, schemeId)
+/** What the numbers are compared with: what is recorded while a hand tries something, else what was before the last step. */
+function formerProject(
+  project: Project,
+  isPreview: boolean,
+  last: { readonly label: string; readonly project: Project } | undefined,
+): Project | null {
+  if (isPreview) return project
+  if (last === undefined || startsAnew(last.label)) return null
+  // Another project opened over this one is no change to it.
+  return last.project.name === project.name ? last.project : null
+}
+
+function firstOf<Found>(projects: readonly Project[], find: (project: Project) => Found | null): Found | null {
+  for (const candidate of projects) {
+    const found = find(candidate)
+    if (found) return found
   }
-  function lastGood(projects: readonly Project[]): SchemeResult | null {
-    for (const candidate of [project, ...projects]) {
-      const found = resultOf(candidate)
-      if (found) return found
-    }
-    return null
-  }
+  return null
+}
+
+type Facts = Pick<LedgerFacts, 'answers'> & { readonly result: SchemeResult }
+
+/** One scheme's results and answers in one room of a project; null where either is missing or was refused. */
+function projectFacts(results: ResultsMemo, project: Project, roomId: string, schemeId: string): Facts | null {
+  const result = projectResult(results, project, roomId, schemeId)
+  const room = project.rooms.find(({ id }) => id === roomId)
+  const scheme = project.schemes.find(({ id }) => id === schemeId)
+  return result && room && scheme ? { result, answers: projectAnswers(project, room, scheme, result) } : null
 }
 
 /** A step that puts another room on the page: its numbers are no change of the former one's. */

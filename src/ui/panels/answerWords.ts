@@ -1,0 +1,110 @@
+import type { PathBasis, PathKind, PathShare, ReceiverAnswer } from '#analysis/paths/answer.ts'
+import type { Limit } from '#analysis/target.ts'
+import { decibels } from '#ui/charts/curveWords.ts'
+import { fixed } from '#units/format.ts'
+import type { Decibels, Hertz } from '#units/quantity.ts'
+import { unreachable } from '#units/result.ts'
+
+/** With its sign in whole dB: +5, −3, 0. */
+function signedWhole(value: Decibels): string {
+  if (value === 0) return '0'
+  return value < 0 ? `−${Math.abs(value)}` : `+${value}`
+}
+
+/** +5 dB; whole and never rounded up: a margin of −0.2 dB is not met. */
+export function marginWords(marginDb: Decibels | null): string {
+  return marginDb === null ? 'Not known' : `${signedWhole(Math.floor(marginDb))} dB`
+}
+
+/** likely −3 to +13 dB; its ends are rounded outward. */
+export function marginRange({ marginLow95Db, marginHigh95Db }: MarginEnds): string | null {
+  if (marginLow95Db === null || marginHigh95Db === null) return null
+  return `likely ${signedWhole(Math.floor(marginLow95Db))} to ${signedWhole(Math.ceil(marginHigh95Db))} dB`
+}
+
+type MarginEnds = Pick<ReceiverAnswer, 'marginLow95Db' | 'marginHigh95Db'>
+
+/** +5 dB, likely −3 to +13 dB: never without its range. */
+export function marginInTable(answer: MarginEnds & Pick<ReceiverAnswer, 'marginDb'>): string {
+  const range = marginRange(answer)
+  return range === null ? marginWords(null) : `${marginWords(answer.marginDb)}, ${range}`
+}
+
+/** NC-25; 35 dBA. */
+export function limitWords(limit: Limit): string {
+  switch (limit.kind) {
+    case 'NC':
+    case 'NR':
+      return `${limit.kind}-${plain(limit.index)}`
+    case 'dBA':
+    case 'dBC':
+      return `${plain(limit.levelDb)} ${limit.kind}`
+    default:
+      return unreachable(limit)
+  }
+}
+
+function plain(value: number): string {
+  return fixed(value, 1).replace(/\.0$/, '')
+}
+
+/** The octave that decides: the tightest, or of a weighted limit the one that contributes most. */
+export function decidingBand(answer: Pick<ReceiverAnswer, 'worstBandHz' | 'dominantBandHz'>): Hertz | null {
+  return answer.worstBandHz ?? answer.dominantBandHz
+}
+
+/** tightest at 125 Hz; of a weighted limit: most of it at 125 Hz. */
+export function decidingWords({ worstBandHz, dominantBandHz }: ReceiverAnswer): string | null {
+  if (worstBandHz !== null) return `tightest at ${worstBandHz} Hz`
+  return dominantBandHz === null ? null : `most of it at ${dominantBandHz} Hz`
+}
+
+/** 71 %; a share that is there is never told as nothing. */
+export function shareWords(share: number): string {
+  const percent = share * 100
+  if (percent > 0 && percent < 0.1) return 'under 0.1 %'
+  return percent < 9.95 ? `${fixed(percent, 1)} %` : `${Math.round(percent)} %`
+}
+
+/** +4.3 dB; what is too little to show says so; null: not known. */
+export function gainWords(gainDb: Decibels | null): string {
+  if (gainDb === null) return 'not known'
+  const size = decibels(Math.abs(gainDb))
+  if (size === decibels(0)) return 'under 0.1 dB'
+  return `${gainDb < 0 ? '−' : '+'}${size}`
+}
+
+/** 52 dB: levels at a receiver are not known to tenths. */
+export function levelWords(level: Decibels | null | undefined): string {
+  return level == null ? 'not known' : `${fixed(level, 0).replace('-', '−')} dB`
+}
+
+/** What a path is, in the trade's words. */
+export const PATH_KIND_WORDS: Readonly<Record<PathKind, string>> = {
+  surface: 'surface',
+  opening: 'opening',
+  leak: 'leak',
+  duct: 'duct',
+  flanking: 'flanking',
+}
+
+/** What stands behind a path's loss. */
+export const BASIS_WORDS: Readonly<Record<PathBasis, string>> = {
+  calculated: 'calculated',
+  published: 'published',
+  assumed: 'assumed',
+  typed: 'typed by you',
+}
+
+/** The greatest path at the deciding band; null where nothing is known. */
+export function weakestPath(answer: Pick<ReceiverAnswer, 'paths' | 'marginDb'>): PathShare | null {
+  return answer.marginDb === null ? null : (answer.paths[0] ?? null)
+}
+
+/** The sentence on what no airborne figure holds, where it applies to this answer; null: it does not. */
+export function notInMargin(answer: Pick<ReceiverAnswer, 'notes'>): string | null {
+  return answer.notes.find(({ code }) => code === STRUCTURE_BORNE)?.text ?? null
+}
+
+/** Code of the note on structure-borne sound. */
+const STRUCTURE_BORNE = 'structure-borne'

@@ -1,0 +1,132 @@
+import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import type { Source } from '#analysis/target.ts'
+import { decibels } from '#ui/charts/curveWords.ts'
+import {
+  decidingBand,
+  decidingWords,
+  limitWords,
+  marginInTable,
+  marginRange,
+  marginWords,
+  notInMargin,
+  shareWords,
+  weakestPath,
+} from '#ui/panels/answerWords.ts'
+import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
+import { SurfaceRatings } from '#ui/panels/ledger/quietLines.tsx'
+import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
+import { TryNext } from '#ui/panels/ledger/TryNext.tsx'
+import { signed } from '#ui/panels/words.ts'
+import { useSession, useShownProject } from '#ui/session.ts'
+
+export interface AnswerProps extends Pick<LineProps, 'cause' | 'result'> {
+  /** The one the page speaks of. */
+  readonly answer: ReceiverAnswer
+  readonly answers: readonly ReceiverAnswer[]
+  readonly answersBefore: readonly ReceiverAnswer[]
+}
+
+/** Quiet for whom: the margin of the receiver the page speaks of, with its range, and every other one beneath. */
+export function MarginLine({ answer, answers, answersBefore, cause, result }: AnswerProps) {
+  const source = useSourceOf(answer)
+  const before = answersBefore.find(({ receiverId }) => receiverId === answer.receiverId)
+  return (
+    <LedgerLine
+      name={`Quiet for ${answer.name}`}
+      figure={marginWords(answer.marginDb)}
+      second={answer.marginDb === null ? undefined : answer.verdictWords}
+      from={marginFrom(answer, source)}
+      change={changeWords(answer, before)}
+      cause={cause}
+      below={<Beneath answer={answer} others={answers.filter(({ receiverId }) => receiverId !== answer.receiverId)} />}
+    >
+      <DetailRows caption={`What ${answer.name} hears`} rows={marginRows(answer)} />
+      <SurfaceRatings result={result} />
+    </LedgerLine>
+  )
+}
+
+/** likely −3 to +13 dB · tightest at 125 Hz · kit, hard sticks · NC-25. */
+function marginFrom(answer: ReceiverAnswer, source: Source | null): string {
+  if (answer.marginDb === null) return answer.sentence
+  return [marginRange(answer), decidingWords(answer), source?.name, limitWords(answer.limit)]
+    .filter((part) => part != null)
+    .join(' · ')
+}
+
+function changeWords({ marginDb }: ReceiverAnswer, before: ReceiverAnswer | undefined): string | null {
+  if (marginDb === null || before?.marginDb == null) return null
+  const change = signed(marginDb - before.marginDb, decibels)
+  return change && `${change}, from ${marginWords(before.marginDb)}`
+}
+
+function marginRows(answer: ReceiverAnswer): readonly (readonly [string, string])[] {
+  const level = (value: number | null) => (value === null ? 'not known' : decibels(value))
+  return [
+    ['Margin', marginInTable(answer)],
+    ['A-weighted level there', level(answer.levelA)],
+    ['C-weighted level there', level(answer.levelC)],
+    ['NIC', answer.nic === null ? 'not defined here or not known' : String(answer.nic)],
+    ...answer.unknown.map(({ label, why }) => [`${label}, not known`, why] as const),
+  ]
+}
+
+interface BeneathProps {
+  readonly answer: ReceiverAnswer
+  readonly others: readonly ReceiverAnswer[]
+}
+
+/** What no airborne figure holds, and the other receivers: none of them is folded away. */
+function Beneath({ answer, others }: BeneathProps) {
+  const { view } = useSession()
+  const notIn = notInMargin(answer)
+  return (
+    <>
+      {notIn !== null && <p className="ledger-from">{notIn}</p>}
+      {others.map((other) => (
+        <button
+          key={other.receiverId}
+          type="button"
+          className="ledger-other"
+          onClick={() => view.setState({ receiverId: other.receiverId })}
+        >
+          <span>{other.name}</span>
+          <span>{other.marginDb === null ? `Not known: ${other.sentence}` : marginInTable(other)}</span>
+          {other.marginDb !== null && <span>{other.verdictWords}</span>}
+        </button>
+      ))}
+    </>
+  )
+}
+
+/** The path to work on, and the best step to take next. */
+export function WeakestLine({ answer, answersBefore, cause }: AnswerProps) {
+  const weakest = weakestPath(answer)
+  if (weakest === null) return null
+  const before = answersBefore.find(({ receiverId }) => receiverId === answer.receiverId)
+  const former = before && weakestPath(before)
+  const band = decidingBand(answer)
+  return (
+    <LedgerLine
+      name="Weakest path"
+      aside={`${shareWords(weakest.shareAtWorstBand)}${band === null ? '' : ` at ${band} Hz`}`}
+      figure={weakest.path.label}
+      from={answer.sentence}
+      change={former && former.path.id !== weakest.path.id ? `was ${former.path.label}` : null}
+      cause={cause}
+      below={<TryNext answer={answer} />}
+    >
+      <DetailRows
+        caption={`Share of every path${band === null ? '' : ` at ${band} Hz`}`}
+        rows={answer.paths.map(({ path, shareAtWorstBand }) => [path.label, shareWords(shareAtWorstBand)] as const)}
+      />
+    </LedgerLine>
+  )
+}
+
+/** What is played for a receiver. */
+function useSourceOf({ receiverId }: ReceiverAnswer): Source | null {
+  const { receivers, sources } = useShownProject()
+  const id = receivers.find((receiver) => receiver.id === receiverId)?.source
+  return sources.find((source) => source.id === id) ?? null
+}
