@@ -64,7 +64,7 @@ function printedPerMetre({ liningMm, perimeterMm, areaM2 }: LinedRun, round: boo
 
 /**
  * What a lined straight run takes, dB over BANDS_HZ, at most 40: the lower of Sabine's rule and the printed tables, which
- * fall far below it where the wave is long or very short.
+ * fall far below it where the wave is long or very short; never less than bare sheet.
  * @source data/duct.json: rule memory, tables seen
  */
 export function liningLoss(run: LinedRun): BandCurve {
@@ -72,7 +72,7 @@ export function liningLoss(run: LinedRun): BandCurve {
   const coefficients = rowBetween(run.liningMm, thicknessMm, absorption)
   const most = printedPerMetre(run, isRound(run))
   const byOctave = coefficients.map((coefficient, octave) => {
-    const perMetre = Math.min(lossPerMetre(coefficient, run), most[octave]!)
+    const perMetre = Math.max(table.bare.lossDbPerMetre, Math.min(lossPerMetre(coefficient, run), most[octave]!))
     return Math.min(rule.greatestLossDb, perMetre * run.lengthM)
   })
   return thirdsOfOctaves(byOctave)
