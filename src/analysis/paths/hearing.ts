@@ -3,7 +3,7 @@ import { ownAbsorption, receiverAbsorption } from '#analysis/paths/absorption.ts
 import type { Path } from '#analysis/paths/answer.ts'
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
 import type { Receiver } from '#analysis/target.ts'
-import type { Decibels, SquareMetres } from '#units/quantity.ts'
+import type { Decibels, Millimetres, SquareMetres } from '#units/quantity.ts'
 import { fail, ok, type Result, unreachable } from '#units/result.ts'
 
 /** How a receiver hears what comes through: in a room that absorbs, or in the open. */
@@ -16,7 +16,7 @@ const FACADE_DB: Decibels = 3
 
 /** How a receiver hears; or a full sentence on what is missing and where to say it. */
 export function hearingOf({ room, result }: AnswerInput, receiver: Receiver): Result<Hearing, string> {
-  const { name, place } = receiver
+  const { name, place, through } = receiver
   switch (place.kind) {
     case 'room': {
       const absorption = receiverAbsorption(place)
@@ -29,15 +29,19 @@ export function hearingOf({ room, result }: AnswerInput, receiver: Receiver): Re
       return ok({ kind: 'room', absorptionM2: absorption.value })
     }
     case 'outdoors':
-      if (!(place.distanceMm > 0)) {
+      if (isNoDistance(place.distanceMm) || through.some(({ distanceMm }) => isNoDistance(distanceMm))) {
         return fail(
-          `${name}: it stands 0 mm away, and in the open a level belongs to a distance. Type it under Targets.`,
+          `${name}: a distance to it is 0 mm, and in the open a level belongs to a distance. Type it under Targets.`,
         )
       }
       return ok({ kind: 'outdoors', reflectedDb: place.atFacade ? FACADE_DB : 0 })
     default:
       return unreachable(place)
   }
+}
+
+function isNoDistance(distanceMm: Millimetres | undefined): boolean {
+  return distanceMm !== undefined && !(distanceMm > 0)
 }
 
 /**
