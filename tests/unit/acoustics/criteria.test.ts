@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { between } from '#acoustics/between.ts'
 import { isPrintedNc, ncCurve, ncRating } from '#acoustics/criteria.ts'
 
 describe('criteria', () => {

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { bandIndex } from '#acoustics/bands.ts'
-import { between } from '#acoustics/between.ts'
 import { flatCurve } from '#acoustics/curve.ts'
 import { lobbyAbsorption, pairLoss } from '#acoustics/pair.ts'
 

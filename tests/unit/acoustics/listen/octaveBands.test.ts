@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { OCTAVES_HZ } from '#acoustics/bands.ts'
 import { filterOctaves, octaveLevelsOf, shapeOctaves } from '#acoustics/listen/octaveBands.ts'
