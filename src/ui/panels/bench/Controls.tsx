@@ -11,21 +11,24 @@ interface Props {
   readonly bench: BenchState
   readonly measure: Measure
   readonly setMeasure: (measure: Measure) => void
+  /** Whose margin can be measured by; null: nobody's is known here. */
+  readonly receiver: string | null
   readonly face: Face
   readonly setFace: (face: Face) => void
   /** A lining was just chosen to come off. */
   readonly onLiningOff: () => void
 }
 
-const MEASURES: readonly Option<Measure>[] = [
+const LOSSES: readonly Option<Measure>[] = [
   { value: 'stc', text: MEASURE_WORDS.stc },
   { value: 'loss63', text: 'Loss at 63 Hz' },
   { value: 'loss125', text: 'Loss at 125 Hz' },
 ]
 
 /** The same choice as on the ruler, by list; what the ruler measures; and the lining. */
-export function Controls({ bench, measure, setMeasure, face, setFace, onLiningOff }: Props) {
+export function Controls({ bench, measure, setMeasure, receiver, face, setFace, onLiningOff }: Props) {
   const structure = bench.first.kind === 'wall' ? 'the bare structure' : 'the bare joists or slab'
+  const measures = receiver === null ? LOSSES : [{ value: 'margin' as const, text: `Margin at ${receiver}` }, ...LOSSES]
   return (
     <div className="bench-controls">
       <AssemblyField bench={bench} face={face} />
@@ -41,7 +44,7 @@ export function Controls({ bench, measure, setMeasure, face, setFace, onLiningOf
         ]}
         onChoose={setFace}
       />
-      <ChoiceField name="measure" label="Against" value={measure} options={MEASURES} onChoose={setMeasure} />
+      <ChoiceField name="measure" label="Against" value={measure} options={measures} onChoose={setMeasure} />
     </div>
   )
 }

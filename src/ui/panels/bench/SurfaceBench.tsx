@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import type { BenchView } from '#state/view.ts'
 import { AsItStands } from '#ui/panels/bench/AsItStands.tsx'
 import { ChooseView } from '#ui/panels/bench/ChooseView.tsx'
@@ -9,12 +9,14 @@ import { BuildView } from '#ui/panels/bench/editor/BuildView.tsx'
 import { useHasUnsaved } from '#ui/panels/bench/editor/useBuilding.ts'
 import { InsideView } from '#ui/panels/bench/inspect/InsideView.tsx'
 import { LiningCautions } from '#ui/panels/bench/LiningCautions.tsx'
+import type { Reading } from '#ui/panels/bench/rulerMarks.ts'
 import { SelectButtons } from '#ui/panels/bench/SelectButtons.tsx'
 import { Tabs } from '#ui/panels/bench/Tabs.tsx'
 import { useBench } from '#ui/panels/bench/useBench.ts'
+import { useMarginOn } from '#ui/panels/bench/useMarginOn.ts'
 import type { Several } from '#ui/panels/bench/useSeveral.ts'
 import { farSideWords, listOf } from '#ui/panels/words.ts'
-import { useSession, useView } from '#ui/session.ts'
+import { useSession, useShownProject, useView } from '#ui/session.ts'
 
 const VIEWS: readonly { id: BenchView; text: string; narrowOnly?: boolean }[] = [
   { id: 'choose', text: 'Choose' },
@@ -37,8 +39,8 @@ export function SurfaceBench({ surfaces, several }: Props) {
   const view = useView((state) => state.benchView)
   const setView = (benchView: BenchView) => viewStore.setState({ benchView })
   useEffect(() => () => viewStore.setState({ benchView: 'choose' }), [viewStore])
-  const [measure, setMeasure] = useState<Measure>('stc')
-  const [face, setFace] = useState<Face | null>(null)
+  const [wanted, setWanted] = useState<Measure>('margin')
+  const [wantedFace, setFace] = useState<Face | null>(null)
   /** The surfaces whose lining was just taken off, or whose cautions were asked for. */
   const [asked, setAsked] = useState<string | null>(null)
   const key = surfaces.map(({ facts }) => facts.id).join(' ')
@@ -46,7 +48,12 @@ export function SurfaceBench({ surfaces, several }: Props) {
   const views = VIEWS.map((entry) =>
     entry.id === 'build' && unsaved ? { ...entry, text: `${entry.text}, unsaved` } : entry,
   )
-  const shownFace = face ?? bench.first.facts.measuredTo
+  const margin = useMarginOn(bench)
+  const { units } = useShownProject()
+  const face = wantedFace ?? bench.first.facts.measuredTo
+  const margins = margin.kind === 'known' && wanted === 'margin' ? margin.margins : null
+  const measure = wanted === 'margin' && !margins ? 'stc' : wanted
+  const reading = useMemo((): Reading => ({ face, measure, unit: units, margins }), [face, measure, units, margins])
   return (
     <>
       <header className="bench-head">
@@ -63,13 +70,16 @@ export function SurfaceBench({ surfaces, several }: Props) {
         <>
           <Controls
             bench={bench}
-            {...{ measure, setMeasure, setFace }}
-            face={shownFace}
+            {...{ measure, face, setFace }}
+            setMeasure={setWanted}
+            receiver={margin.kind === 'known' ? margin.margins.receiver : null}
             onLiningOff={() => setAsked(key)}
           />
           {bench.liningOff && <LiningCautions bench={bench} open={asked === key} onOpen={() => setAsked(key)} />}
+          {margin.kind === 'not-known' && <p className="bench-said">{margin.why}</p>}
+          {margins && margin.kind === 'known' && margin.beside && <p className="bench-said">{margin.beside}</p>}
           <div className={`bench-views shows-${view}`}>
-            <ChooseView bench={bench} measure={measure} face={shownFace} />
+            <ChooseView bench={bench} reading={reading} />
             <CurveView bench={bench} />
           </div>
         </>

@@ -26,7 +26,7 @@ export interface Candidate {
 }
 
 /** What quiet means on the ruler. */
-export type Measure = 'stc' | 'loss63' | 'loss125'
+export type Measure = 'margin' | 'stc' | 'loss63' | 'loss125'
 
 /** The line depths are counted from. */
 export type Face = 'finished-face' | 'structure'
@@ -134,8 +134,16 @@ export interface Quiet {
   readonly high: Decibels
 }
 
-/** How quiet a candidate is by the chosen measure; null: not rated. */
-export function quietOf({ described }: Candidate, measure: Measure): Quiet | null {
+/**
+ * How quiet a candidate is by the chosen measure; null: not rated, or its margin is not known.
+ * @param margins  of the shown receiver, by candidate; needed for the margin only
+ */
+export function quietOf(
+  { id, described }: Candidate,
+  measure: Measure,
+  margins?: ReadonlyMap<string, Quiet> | undefined,
+): Quiet | null {
+  if (measure === 'margin') return margins?.get(id) ?? null
   const { rating } = described
   if (rating === null) return null
   if (measure === 'stc') return { value: rating.stc, low: rating.likely[0], high: rating.likely[1] }
@@ -146,6 +154,7 @@ export function quietOf({ described }: Candidate, measure: Measure): Quiet | nul
 }
 
 export const MEASURE_WORDS: Readonly<Record<Measure, string>> = {
+  margin: 'dB margin',
   stc: 'STC',
   loss63: 'dB at 63 Hz',
   loss125: 'dB at 125 Hz',

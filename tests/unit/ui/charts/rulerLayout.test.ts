@@ -68,6 +68,20 @@ describe('the depth ruler', () => {
     expect(html).toContain(EMPTY_CORNER)
   })
 
+  test('draws a target as a line that is always in sight, and keeps its name off marks', () => {
+    const poor = MARKS.map((one) => ({ ...one, value: one.value - 80, low: one.low - 80, high: one.high - 80 }))
+    const withTarget = rulerLayout(poor, { ...SIZE, target: { value: 0, text: '0 dB: the limit' } }, 'mm', 'clips')
+    const { target, plot } = withTarget
+    expect(target!.y).toBeCloseTo(withTarget.y(0), 9)
+    expect(target!.y).toBeGreaterThan(plot.top)
+    expect(withTarget.y(-50)).toBeLessThanOrEqual(plot.bottom)
+    for (const { depthMm, value } of poor) {
+      const isBeside = Math.abs(withTarget.x(depthMm) - target!.name.x) > 60
+      expect(isBeside || Math.abs(withTarget.y(value) - target!.name.y) > 6).toBe(true)
+    }
+    expect(layout.target).toBeNull()
+  })
+
   test('is walked by depth, round both ends', () => {
     expect(neighbour(MARKS, 'as-is', 'ArrowRight')).toBe('channel')
     expect(neighbour(MARKS, 'channel', 'ArrowUp')).toBe('clips')

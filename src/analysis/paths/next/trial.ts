@@ -1,0 +1,10 @@
+import type { SchemeChange } from '#analysis/scheme.ts'
+
+/** One single change that could be made for the sake of a path, before anybody knows what it brings. */
+export interface Trial {
+  /** In the imperative: "Build Wall 2 as clips + 2 boards". */
+  readonly label: string
+  readonly change: SchemeChange
+  /** What the thing itself asks to be read before it is built; the scheme's own cautions come on top. */
+  readonly cautions: readonly string[]
+}
