@@ -1,5 +1,5 @@
 import { BANDS_HZ, type BandCurve, OCTAVE_KEYS, type OctaveKey } from '#acoustics/bands.ts'
-import { flatCurve, shiftCurve } from '#acoustics/curve.ts'
+import { capForDisplay, flatCurve, shiftCurve } from '#acoustics/curve.ts'
 import { thirdsOfOctaves } from '#acoustics/octaves.ts'
 import { rate, STC } from '#acoustics/rating.ts'
 import table from '#assemblies/data/openings.json' with { type: 'json' }
@@ -86,14 +86,14 @@ export function paneLayers({ outer, gapMm, inner }: PanePair): readonly Layer[] 
   return [pane(outer), { kind: 'cavity', depthMm: gapMm, link: { kind: 'none' } }, pane(inner)]
 }
 
-/** Closed as the wall is, and weaker by so much. */
+/** Closed as the wall is as it is shown, and weaker by so much. */
 export function asTheWall(
   wall: Pick<OpeningCurve, 'lossDb' | 'sdDb'>,
   less: { readonly lessDb: Decibels; readonly sdDb: Decibels },
 ): OpeningCurve {
   const sdDb = wall.sdDb.map((sd) => Math.hypot(sd, less.sdDb))
   return {
-    lossDb: wall.lossDb.map((loss) => Math.max(0, loss - less.lessDb)),
+    lossDb: capForDisplay(wall.lossDb).map((loss) => Math.max(0, loss - less.lessDb)),
     sdDb,
     sdStcDb: rootMeanSquare(sdDb) * table.singleNumber.ofBands,
     assumed: less.lessDb > 0 ? OCTAVE_KEYS : [],

@@ -1,12 +1,15 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
+import { shutNotes } from '#analysis/openings/shut.ts'
 import { isWayOut } from '#analysis/openings/wayOut.ts'
 import type { Caution, Note, OpeningCheck, SchemeResult } from '#analysis/results.ts'
 import type { Opening } from '#analysis/room.ts'
+import type { Millimetres } from '#units/quantity.ts'
 
 /** Said of how an opening was drawn, or of an order of doing things: nobody's way out depends on it. */
 const CHECKS: readonly string[] = [
   'wider-than-wall',
   'beyond-wall',
+  'above-ceiling',
   'openings-overlap',
   'opening-covered',
   'lobby-order',
@@ -14,24 +17,33 @@ const CHECKS: readonly string[] = [
 ]
 
 /** The problems of doors, windows and vents; life safety where somebody may have to leave that way. */
-export function openingCautions({ room }: AnalysisInput, { openings }: Pick<SchemeResult, 'openings'>): Caution[] {
+export function openingCautions(input: AnalysisInput, { openings }: Pick<SchemeResult, 'openings'>): Caution[] {
+  const { room } = input
   const byId = new Map(room.openings.map((opening) => [opening.id, opening]))
   const seen = new Set<string>()
   return openings.flatMap((check) => {
     const opening = byId.get(check.id)
     if (!opening) return []
-    return check.problems.flatMap((problem) => {
+    const shut = shutNotes(opening, sillOverNewFloor(opening, check), input.scheme, input.catalogue)
+    const problems = check.problems.flatMap((problem) => {
       const pair = pairKey(problem, opening, room.openings)
       if (seen.has(pair)) return []
       seen.add(pair)
       return [caution(problem, opening, check)]
     })
+    return [
+      ...shut.map(({ code, text }): Caution => ({ code, kind: 'life-safety', text, surfaces: [opening.wall] })),
+      ...problems,
+    ]
   })
 }
 
+function sillOverNewFloor({ revealLiningMm, heightMm }: Opening, { clearHeightMm }: OpeningCheck): Millimetres {
+  return clearHeightMm + revealLiningMm - heightMm
+}
+
 function caution({ code, text }: Note, opening: Opening, check: OpeningCheck): Caution {
-  const sillMm = check.clearHeightMm + opening.revealLiningMm - opening.heightMm
-  const isSafety = isWayOut(opening, sillMm) && !CHECKS.includes(code)
+  const isSafety = isWayOut(opening, sillOverNewFloor(opening, check)) && !CHECKS.includes(code)
   return { code, kind: isSafety ? 'life-safety' : 'check', text, surfaces: [opening.wall] }
 }
 

@@ -48,6 +48,7 @@ function checkOne(one: WithLeaves, all: readonly WithLeaves[], around: Surroundi
       ...placingProblems(
         placed,
         all.map((other) => other.placed),
+        around,
       ),
       ...clashProblems(placed, around),
       ...swingProblems(placed, leaves, around),

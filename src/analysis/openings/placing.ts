@@ -1,14 +1,30 @@
 import { bothLengths } from '#analysis/cautions/words.ts'
-import type { Placed } from '#analysis/openings/site.ts'
+import type { Placed, Surroundings } from '#analysis/openings/site.ts'
+import { onWall } from '#analysis/openings/wallFrame.ts'
 import type { Note } from '#analysis/results.ts'
 import type { Opening } from '#analysis/room.ts'
 
 /** Overlaps and overhangs up to this are rounding, mm. */
 const SLACK_MM = 0.5
 
-/** Sentences on an opening that has no place in its wall: too wide, beyond its end, across another, or covered. */
-export function placingProblems(placed: Placed, all: readonly Placed[]): readonly Note[] {
-  return [...wallProblem(placed), ...overlapProblems(placed, all), ...hiddenProblem(placed)]
+/** Sentences on an opening that has no place in its wall: too wide, too high, beyond its end, across another, or covered. */
+export function placingProblems(placed: Placed, all: readonly Placed[], around: Surroundings): readonly Note[] {
+  return [
+    ...wallProblem(placed),
+    ...heightProblem(placed, around),
+    ...overlapProblems(placed, all),
+    ...hiddenProblem(placed),
+  ]
+}
+
+/** A wall ends at its ceiling: an opening that goes higher would leave it less than nothing to be. */
+function heightProblem({ opening, frame }: Placed, { ceilingAt }: Surroundings): readonly Note[] {
+  const { fromMm, widthMm, sillMm, heightMm, name } = opening
+  const ceilingMm = Math.max(...[0, 0.5, 1].map((share) => ceilingAt(onWall(frame, fromMm + share * widthMm, 0))))
+  const headMm = sillMm + heightMm
+  if (headMm <= ceilingMm + SLACK_MM) return []
+  const text = `${name} reaches up to ${bothLengths(headMm)} and Wall ${frame.index + 1} is only ${bothLengths(Math.max(0, ceilingMm))} high there: check the opening and the heights.`
+  return [{ code: 'above-ceiling', text }]
 }
 
 function wallProblem({ opening, frame }: Placed): readonly Note[] {

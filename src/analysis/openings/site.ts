@@ -2,6 +2,7 @@ import type { AnalysisInput } from '#analysis/analyse.ts'
 import { type DropBox, dropBoxes } from '#analysis/heights/boxes.ts'
 import { facesOf, floorTakesAt } from '#analysis/heights/faces.ts'
 import { planeAt } from '#analysis/heights/plane.ts'
+import { ceilingAt } from '#analysis/heights/risers.ts'
 import type { DoorSite } from '#analysis/openings/leaves.ts'
 import { type WallFrame, wallFrames } from '#analysis/openings/wallFrame.ts'
 import type { SchemeResult } from '#analysis/results.ts'
@@ -21,6 +22,8 @@ export interface Surroundings {
   readonly floorTakesAt: (place: Point) => Millimetres
   /** A level over the datum as a height over the existing floor. */
   readonly overFloorAt: (place: Point, levelMm: Millimetres) => Millimetres
+  /** Existing height from floor to ceiling. */
+  readonly ceilingAt: (place: Point) => Millimetres
 }
 
 /** One opening in its wall, with its middle on the new face. */
@@ -43,6 +46,7 @@ export function surroundingsOf(input: AnalysisInput, result: Surroundings['resul
     owners: ownersOf(input, result),
     floorTakesAt: (place) => floorTakesAt(faces, place),
     overFloorAt: (place, levelMm) => levelMm - planeAt(levels.floor, place),
+    ceilingAt: (place) => planeAt(ceilingAt(levels, place), place) - planeAt(levels.floor, place),
   }
 }
 

@@ -78,8 +78,35 @@ export function soundOfMade(
       `${opening.name} is served by a duct, and no duct goes through its wall: add one under Air and leaks, or say what closes it.`,
     )
   }
-  const sound = openingSound(made, openingContext(around, opening))
-  return sound.ok ? sound : fail(`${opening.name}: ${sound.error}`)
+  return kept(opening, made, openingContext(around, opening))
+}
+
+interface Kept {
+  readonly made: OpeningMade
+  readonly context: OpeningContext
+  readonly sound: Result<OpeningSound, string>
+}
+
+/** The last figure of every opening: a hand that drags something else asks for it again at every step. */
+const known = new WeakMap<Opening, Kept>()
+
+function kept(opening: Opening, made: OpeningMade, context: OpeningContext): Result<OpeningSound, string> {
+  const last = known.get(opening)
+  if (last?.made === made && isSame(last.context, context)) return last.sound
+  const found = openingSound(made, context)
+  const sound = found.ok ? found : fail(`${opening.name}: ${found.error}`)
+  known.set(opening, { made, context, sound })
+  return sound
+}
+
+/** Sizes are the opening's own: the same object has the same ones. */
+function isSame(one: OpeningContext, other: OpeningContext): boolean {
+  return (
+    one.catalogue === other.catalogue &&
+    one.pairGapMm === other.pairGapMm &&
+    one.wall?.lossDb === other.wall?.lossDb &&
+    one.wall?.sdDb === other.wall?.sdDb
+  )
 }
 
 function hasDuct({ ducts }: Room, { wall }: Opening): boolean {

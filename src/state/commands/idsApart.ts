@@ -58,7 +58,7 @@ function idNow(id: string, before: readonly WithId[], now: readonly WithId[]): s
   return now[before.findIndex((entry) => entry.id === id)]?.id ?? id
 }
 
-/** A scheme that says of the room's corners and obstacles under their new ids what it said of them. */
+/** A scheme that says of the room's corners, obstacles and openings under their new ids what it said of them. */
 function followed(scheme: Scheme, room: Room, changed: Room): Scheme {
   const walls = new Set(room.walls.map(({ id }) => id))
   const runsThrough = Object.entries(scheme.runsThrough ?? {}).map(
@@ -69,5 +69,14 @@ function followed(scheme: Scheme, room: Room, changed: Room): Scheme {
     ...scheme,
     ...(scheme.runsThrough && { runsThrough: Object.fromEntries(runsThrough) }),
     ...(scheme.takenOut && { takenOut: [...new Set([...scheme.takenOut, ...out])] }),
+    ...(scheme.openings && { openings: openingsFollowed(scheme.openings, room, changed) }),
   }
+}
+
+/** One id may name an opening of each room: what was said of it holds for both. */
+function openingsFollowed(openings: NonNullable<Scheme['openings']>, room: Room, changed: Room) {
+  const renamed = Object.entries(openings).map(
+    ([id, made]) => [idNow(id, room.openings, changed.openings), made] as const,
+  )
+  return { ...openings, ...Object.fromEntries(renamed) }
 }

@@ -1,16 +1,19 @@
 import type { Room, Wall } from '#analysis/room.ts'
 import type { Choice, Scheme } from '#analysis/scheme.ts'
+import { followOpenings, withOpeningsOf } from '#state/commands/openingChoices.ts'
 
 /**
  * Schemes after a change of a room: a new wall takes the choice of the wall it follows (one it was split from, or the
- * former first wall of an outline drawn anew); what was said of walls, corners and obstacles that are gone goes with them.
+ * former first wall of an outline drawn anew); what was said of walls, corners, obstacles and openings that are gone goes
+ * with them.
  */
 export function followWalls(schemes: readonly Scheme[], former: Room, room: Room): readonly Scheme[] {
   const follows = followedWalls(former, room)
   const gone = goneIds(former.walls, room.walls)
   const taken = goneIds(former.obstacles, room.obstacles)
+  const filled = followOpenings(schemes, former, room)
   const followed =
-    follows.size === 0 && gone.size === 0 ? schemes : schemes.map((scheme) => chosen(scheme, follows, gone))
+    follows.size === 0 && gone.size === 0 ? filled : filled.map((scheme) => chosen(scheme, follows, gone))
   const isSame = former.corners.length === room.corners.length && follows.size === 0 && gone.size === 0
   if (isSame && taken.size === 0) return followed
   return followed.map((scheme) => standing(cornersFollowed(scheme, former, room), taken))
@@ -68,12 +71,13 @@ function chosen(scheme: Scheme, follows: ReadonlyMap<string, string>, gone: Read
   return { ...scheme, choices }
 }
 
-/** Schemes without what they say of surfaces, corners and obstacles that are in none of the rooms. */
+/** Schemes without what they say of surfaces, corners, obstacles and openings that are in none of the rooms. */
 export function prunedSchemes(schemes: readonly Scheme[], rooms: readonly Room[]): readonly Scheme[] {
   const surfaces = new Set(rooms.flatMap(({ walls, ceiling, floor }) => [...walls, ceiling, floor].map(({ id }) => id)))
   const obstacles = new Set(rooms.flatMap((room) => room.obstacles.map(({ id }) => id)))
   const corners = new Set(rooms.flatMap((room) => room.corners.map(({ id }) => id)))
-  return schemes.map((scheme) => pruned(scheme, surfaces, obstacles, corners))
+  const openings = new Set(rooms.flatMap((room) => room.openings.map(({ id }) => id)))
+  return schemes.map((scheme) => withOpeningsOf(pruned(scheme, surfaces, obstacles, corners), (id) => openings.has(id)))
 }
 
 function pruned(
