@@ -8,7 +8,7 @@ import { type Judged, judgedLimit } from '#analysis/paths/limits.ts'
 import { type Margin, marginOf, type Playing } from '#analysis/paths/margin.ts'
 import { pathShares } from '#analysis/paths/shares.ts'
 import { JUNCTION_CLASSES, type Limit } from '#analysis/target.ts'
-import { answerTo, aPath, aReceiver, HALL } from '../../support/paths.ts'
+import { answerTo, aPath, aReceiver } from '../../support/paths.ts'
 import { aRoom } from '../../support/rooms.ts'
 
 const RUNS = { numRuns: 200 }
