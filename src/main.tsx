@@ -15,6 +15,7 @@ import '#ui/panels/tables.css'
 import '#ui/trace.css'
 import '#ui/build.css'
 import '#ui/how.css'
+import '#ui/paths.css'
 import '#ui/hear/hear.css'
 
 /** The drawing measures its text in the bundled font: it is there before the first line is drawn. */

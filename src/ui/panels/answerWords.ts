@@ -1,8 +1,10 @@
 import type { PathBasis, PathKind, PathShare, ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { STRUCTURE_BORNE } from '#analysis/paths/answerNotes.ts'
+import type { Note } from '#analysis/results.ts'
 import type { Limit } from '#analysis/target.ts'
 import { decibels } from '#ui/charts/curveWords.ts'
 import { fixed } from '#units/format.ts'
-import type { Decibels, Hertz } from '#units/quantity.ts'
+import type { Decibels } from '#units/quantity.ts'
 import { unreachable } from '#units/result.ts'
 
 /** With its sign in whole dB: +5, −3, 0. */
@@ -48,15 +50,21 @@ function plain(value: number): string {
   return fixed(value, 1).replace(/\.0$/, '')
 }
 
-/** The octave that decides: the tightest, or of a weighted limit the one that contributes most. */
-export function decidingBand(answer: Pick<ReceiverAnswer, 'worstBandHz' | 'dominantBandHz'>): Hertz | null {
-  return answer.worstBandHz ?? answer.dominantBandHz
-}
-
 /** tightest at 125 Hz; of a weighted limit: most of it at 125 Hz. */
 export function decidingWords({ worstBandHz, dominantBandHz }: ReceiverAnswer): string | null {
   if (worstBandHz !== null) return `tightest at ${worstBandHz} Hz`
   return dominantBandHz === null ? null : `most of it at ${dominantBandHz} Hz`
+}
+
+/** Which share decides: of a curve that at its tightest octave, of a weighted limit that of everything. */
+export function decisiveShare({ limit }: Pick<ReceiverAnswer, 'limit'>, path: PathShare): number {
+  return 'levelDb' in limit ? path.share : path.shareAtWorstBand
+}
+
+/** Where it is counted: " at 125 Hz", " in dBA"; nothing where that is not known. */
+export function whereWords({ limit, worstBandHz }: Pick<ReceiverAnswer, 'limit' | 'worstBandHz'>): string {
+  if ('levelDb' in limit) return ` in ${limit.kind}`
+  return worstBandHz === null ? '' : ` at ${worstBandHz} Hz`
 }
 
 /** 71 %; a share that is there is never told as nothing. */
@@ -96,15 +104,17 @@ export const BASIS_WORDS: Readonly<Record<PathBasis, string>> = {
   typed: 'typed by you',
 }
 
-/** The greatest path at the deciding band; null where nothing is known. */
-export function weakestPath(answer: Pick<ReceiverAnswer, 'paths' | 'marginDb'>): PathShare | null {
-  return answer.marginDb === null ? null : (answer.paths[0] ?? null)
+/** The path that carries most; null where nothing is known. */
+export function weakestPath({ paths, marginDb }: Pick<ReceiverAnswer, 'paths' | 'marginDb'>): PathShare | null {
+  return marginDb === null ? null : (paths[0] ?? null)
 }
 
 /** The sentence on what no airborne figure holds, where it applies to this answer; null: it does not. */
-export function notInMargin(answer: Pick<ReceiverAnswer, 'notes'>): string | null {
-  return answer.notes.find(({ code }) => code === STRUCTURE_BORNE)?.text ?? null
+export function notInMargin({ notes }: Pick<ReceiverAnswer, 'notes'>): string | null {
+  return notes.find(({ text }) => text.startsWith(STRUCTURE_BORNE))?.text ?? null
 }
 
-/** Code of the note on structure-borne sound. */
-const STRUCTURE_BORNE = 'structure-borne'
+/** True for a note on what goes round. */
+export function isOnFlanking({ code }: Note): boolean {
+  return code.startsWith('flanking') || code.startsWith('lined-beyond')
+}

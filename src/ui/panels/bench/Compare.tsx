@@ -5,6 +5,7 @@ import type { Scheme } from '#analysis/scheme.ts'
 import { schemeLetter } from '#state/commands/schemes.ts'
 import { TradeOff } from '#ui/charts/TradeOff.tsx'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
+import { CompareMargins } from '#ui/panels/bench/CompareMargins.tsx'
 import { CompareTable } from '#ui/panels/bench/CompareTable.tsx'
 import { differenceSentence, shareCautions } from '#ui/panels/bench/compareWords.ts'
 import { SmallPlans } from '#ui/panels/bench/SmallPlans.tsx'
@@ -61,6 +62,7 @@ export function Compare() {
           </p>
         ),
       )}
+      <CompareMargins compared={compared} />
       <CompareTable compared={compared} units={units} />
       <Differences compared={compared} units={units} />
       <ComparedCautions results={compared.flatMap(({ result }) => (result ? [result] : []))} />

@@ -7,30 +7,15 @@ import { HeightsView } from '#ui/panels/bench/heights/HeightsView.tsx'
 import { OpeningsView } from '#ui/panels/bench/openings/OpeningsView.tsx'
 import { OutlineView } from '#ui/panels/bench/outline/OutlineView.tsx'
 import { PathsView } from '#ui/panels/bench/paths/PathsView.tsx'
+import { RoomTabs } from '#ui/panels/bench/RoomTabs.tsx'
 import { RoomsView } from '#ui/panels/bench/rooms/RoomsView.tsx'
 import { SelectButtons } from '#ui/panels/bench/SelectButtons.tsx'
 import { SurfaceTable } from '#ui/panels/bench/SurfaceTable.tsx'
 import { StandingView } from '#ui/panels/bench/standing/StandingView.tsx'
-import { Tabs } from '#ui/panels/bench/Tabs.tsx'
 import { TargetsView } from '#ui/panels/bench/targets/TargetsView.tsx'
 import type { Several } from '#ui/panels/bench/useSeveral.ts'
 import { useRoom, useSession, useView } from '#ui/session.ts'
 import { unreachable } from '#units/result.ts'
-
-const VIEWS: readonly { id: RoomView; text: string }[] = [
-  { id: 'surfaces', text: 'Surfaces' },
-  { id: 'targets', text: 'Targets' },
-  { id: 'paths', text: 'Paths' },
-  { id: 'air', text: 'Air and leaks' },
-  { id: 'outline', text: 'Outline' },
-  { id: 'heights', text: 'Heights' },
-  { id: 'openings', text: 'Openings' },
-  { id: 'standing', text: 'Standing and hanging' },
-  { id: 'furniture', text: 'Furniture' },
-  { id: 'corners', text: 'Corners as built' },
-  { id: 'rooms', text: 'Rooms' },
-  { id: 'compare', text: 'Compare' },
-]
 
 /** The whole room: its surfaces, everything drawn of it in numbers, and its schemes side by side. */
 export function RoomBench({ several }: { readonly several: Several }) {
@@ -41,13 +26,7 @@ export function RoomBench({ several }: { readonly several: Several }) {
     <>
       <header className="bench-head">
         <h2>{room.name}</h2>
-        <Tabs
-          label="View of the bench"
-          views={VIEWS}
-          current={view}
-          folds
-          onChoose={(roomView) => store.setState({ roomView })}
-        />
+        <RoomTabs current={view} onChoose={(roomView) => store.setState({ roomView })} />
         <SelectButtons several={several} wallsOnly />
       </header>
       <Shown view={view} />

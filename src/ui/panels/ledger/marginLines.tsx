@@ -2,8 +2,8 @@ import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import type { Source } from '#analysis/target.ts'
 import { decibels } from '#ui/charts/curveWords.ts'
 import {
-  decidingBand,
   decidingWords,
+  decisiveShare,
   limitWords,
   marginInTable,
   marginRange,
@@ -11,6 +11,7 @@ import {
   notInMargin,
   shareWords,
   weakestPath,
+  whereWords,
 } from '#ui/panels/answerWords.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import { SurfaceRatings } from '#ui/panels/ledger/quietLines.tsx'
@@ -105,11 +106,11 @@ export function WeakestLine({ answer, answersBefore, cause }: AnswerProps) {
   if (weakest === null) return null
   const before = answersBefore.find(({ receiverId }) => receiverId === answer.receiverId)
   const former = before && weakestPath(before)
-  const band = decidingBand(answer)
+  const where = whereWords(answer)
   return (
     <LedgerLine
       name="Weakest path"
-      aside={`${shareWords(weakest.shareAtWorstBand)}${band === null ? '' : ` at ${band} Hz`}`}
+      aside={`${shareWords(decisiveShare(answer, weakest))}${where}`}
       figure={weakest.path.label}
       from={answer.sentence}
       change={former && former.path.id !== weakest.path.id ? `was ${former.path.label}` : null}
@@ -117,8 +118,8 @@ export function WeakestLine({ answer, answersBefore, cause }: AnswerProps) {
       below={<TryNext answer={answer} />}
     >
       <DetailRows
-        caption={`Share of every path${band === null ? '' : ` at ${band} Hz`}`}
-        rows={answer.paths.map(({ path, shareAtWorstBand }) => [path.label, shareWords(shareAtWorstBand)] as const)}
+        caption={`Share of every path${where}`}
+        rows={answer.paths.map((share) => [share.path.label, shareWords(decisiveShare(answer, share))] as const)}
       />
     </LedgerLine>
   )

@@ -1,0 +1,52 @@
+import type { ReceiverAnswer, Verdict } from '#analysis/paths/answer.ts'
+import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
+import { decidingWords, limitWords, marginRange, marginWords, notInMargin } from '#ui/panels/answerWords.ts'
+import { useHeard } from '#ui/panels/bench/paths/useReceiver.ts'
+import { useSession } from '#ui/session.ts'
+
+interface Props {
+  readonly answer: ReceiverAnswer
+  readonly answers: readonly ReceiverAnswer[]
+}
+
+/** Who is spoken of, the margin in words with its range, and the weakest path in a sentence. */
+export function AnswerHead({ answer, answers }: Props) {
+  const { view } = useSession()
+  const { source } = useHeard(answer)
+  const notIn = notInMargin(answer)
+  const facts = [
+    marginRange(answer),
+    decidingWords(answer),
+    source?.name ?? 'no source yet',
+    `limit ${limitWords(answer.limit)}`,
+  ]
+  return (
+    <div className="answer-head">
+      <ChoiceField
+        name="receiver"
+        label="Heard by"
+        value={answer.receiverId}
+        options={answers.map(({ receiverId, name, marginDb }) => ({
+          value: receiverId,
+          text: `${name} · ${marginWords(marginDb)}`,
+        }))}
+        onChoose={(receiverId) => view.setState({ receiverId })}
+      />
+      <p className="answer-margin">
+        <strong>{marginWords(answer.marginDb)}</strong>{' '}
+        {answer.marginDb !== null && (
+          <span className="answer-verdict">
+            {SAYS_SO.has(answer.verdict) && <span className="warn-sign" aria-hidden="true" />}
+            {answer.verdictWords}
+          </span>
+        )}
+        <span className="answer-facts">{facts.filter((fact) => fact !== null).join(' · ')}</span>
+      </p>
+      <p className="answer-sentence">{answer.sentence}</p>
+      {notIn !== null && <p className="bench-said answer-not-in">{notIn}</p>}
+    </div>
+  )
+}
+
+/** Verdicts that are warned of by a sign beside their words. */
+const SAYS_SO: ReadonlySet<Verdict> = new Set<Verdict>(['open', 'does-not-meet'])
