@@ -11,9 +11,21 @@ import type { Millimetres, SquareMetres } from '#units/quantity.ts'
 /** Airtightness where nobody has chosen one. */
 export const USUAL_AIRTIGHTNESS: Airtightness = 'ordinary'
 
-/** Open gap all round that an airtightness stands for, mm. @source data/airtightness.json, own choice */
-export function gapOf(airtightness: Airtightness): Millimetres {
-  return table.gap[airtightness].gapMm
+/** What an airtightness takes for granted of every joint; data/airtightness.json, own choice. */
+export interface Joint {
+  readonly name: string
+  /** A full sentence: what is built, and what that is counted as. */
+  readonly means: string
+  /** Width of the gap where it is open, right through. */
+  readonly gapMm: Millimetres
+  /** Of the joint's length, what is open; 0..1. */
+  readonly openShare: number
+  readonly source: string
+  readonly status: string
+}
+
+export function jointOf(airtightness: Airtightness): Joint {
+  return table.gap[airtightness]
 }
 
 const ASSUMED_GAP_SD = flatCurve(table.sdDb.assumedGap.value)
@@ -45,8 +57,9 @@ function gapPath(
   depthMm: Millimetres,
 ): readonly Path[] {
   const typedMm = leaks?.gapMm
-  const gapMm = typedMm ?? gapOf(input.scheme.airtightness ?? USUAL_AIRTIGHTNESS)
-  const areaM2: SquareMetres = Math.min((gapMm * perimeterMm) / 1e6, grossM2)
+  const usual = jointOf(input.scheme.airtightness ?? USUAL_AIRTIGHTNESS)
+  const { gapMm, openShare } = typedMm === undefined ? usual : { gapMm: typedMm, openShare: 1 }
+  const areaM2: SquareMetres = Math.min((gapMm * perimeterMm * openShare) / 1e6, grossM2)
   if (!(areaM2 > 0)) return []
   return [
     {
