@@ -1,5 +1,5 @@
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
-import { gapOf, USUAL_AIRTIGHTNESS } from '#analysis/paths/leakPaths.ts'
+import { USUAL_AIRTIGHTNESS } from '#analysis/paths/leakPaths.ts'
 import { named } from '#analysis/paths/names.ts'
 import type { Trial } from '#analysis/paths/next/trial.ts'
 import { AIRTIGHTNESS, type Leaks } from '#analysis/scheme.ts'
@@ -12,7 +12,7 @@ export function gapTrials(input: AnswerInput, surfaceId: string): readonly Trial
   const leaks = leaksOf(input, surfaceId)
   const typed: Trial = {
     label: `Close the gap round ${labelOf(input, surfaceId)}`,
-    change: { leaks: { [surfaceId]: { ...leaks, gapMm: gapOf('sealed') } } },
+    change: { leaks: { [surfaceId]: { ...leaks, gapMm: 0 } } },
     cautions: [],
   }
   const better = AIRTIGHTNESS.slice(0, AIRTIGHTNESS.indexOf(scheme.airtightness ?? USUAL_AIRTIGHTNESS))
