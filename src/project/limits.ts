@@ -18,3 +18,9 @@ export const LARGEST_PX = 4000
 /** Pictures past this make a file that is slow to send; said, not refused. @source our own choice */
 export const HEAVY_PICTURE_BYTES = 10_000_000
 export const MOST_UNDERLAYS = 20
+/** More is a slip of the hand. @source our own choice */
+export const MOST_PEOPLE = 200
+export const MOST_BENDS = 20
+export const MOST_HOLES = 1000
+/** A finished room rings no longer than a cathedral. @source our own choice */
+export const MOST_REVERBERATION_S = 20

@@ -11,6 +11,10 @@ import {
   LONGEST_NAME,
   LONGEST_NOTE,
   MOST_ASSEMBLIES,
+  MOST_BENDS,
+  MOST_HOLES,
+  MOST_PEOPLE,
+  MOST_REVERBERATION_S,
   MOST_UNDERLAYS,
 } from '#project/limits.ts'
 import { FORMAT } from '#project/project.ts'
@@ -65,7 +69,7 @@ const openingMade = z.strictObject({
 const ductMade = z.strictObject({
   liningMm: allowance,
   linedLengthMm: depth,
-  bends: z.number().int().min(0).max(20),
+  bends: z.number().int().min(0).max(MOST_BENDS),
   silencer: z.strictObject({ name, insertionLossDb: octaves }).nullable(),
 })
 
@@ -145,8 +149,8 @@ const room = z.strictObject({
   furniture: z.array(furniture).default([]),
   diagonals: z.array(z.strictObject({ id, from: id, to: id, measuredMm: size })).default([]),
   ducts: z.array(duct).optional(),
-  people: z.number().int().min(0).max(200).optional(),
-  reverberationS: z.number().positive().max(20).optional(),
+  people: z.number().int().min(0).max(MOST_PEOPLE).optional(),
+  reverberationS: z.number().positive().max(MOST_REVERBERATION_S).optional(),
 })
 
 const partition = z.strictObject({
@@ -180,7 +184,9 @@ const choice = z.strictObject({ assembly: id, removeLining: z.boolean(), laidLev
 
 const leaks = z.strictObject({
   gapMm: allowance.optional(),
-  holes: z.array(z.strictObject({ id, name, diameterMm: thickness, count: z.number().int().positive().max(1000) })),
+  holes: z.array(
+    z.strictObject({ id, name, diameterMm: thickness, count: z.number().int().positive().max(MOST_HOLES) }),
+  ),
 })
 
 const box = z.strictObject({

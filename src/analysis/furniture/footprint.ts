@@ -1,5 +1,15 @@
-import type { Clearance, Furniture } from '#analysis/room.ts'
+import type { Clearance } from '#analysis/room.ts'
 import type { Point } from '#geometry/polygon.ts'
+import type { Millimetres } from '#units/quantity.ts'
+
+/** Anything whose place in the plan is a turned rectangle. */
+export interface Rectangular {
+  readonly xMm: Millimetres
+  readonly yMm: Millimetres
+  readonly widthMm: Millimetres
+  readonly depthMm: Millimetres
+  readonly angleDeg: number
+}
 
 const NO_CLEARANCE: Clearance = { frontMm: 0, backMm: 0, leftMm: 0, rightMm: 0 }
 
@@ -7,7 +17,7 @@ const NO_CLEARANCE: Clearance = { frontMm: 0, backMm: 0, leftMm: 0, rightMm: 0 }
  * Corners of a piece with free space round it, counter-clockwise, mm. Unturned its width lies along x and its front
  * looks down the page; left and right are those of the plan then.
  */
-export function footprintOf(piece: Furniture, around: Clearance = NO_CLEARANCE): Point[] {
+export function footprintOf(piece: Rectangular, around: Clearance = NO_CLEARANCE): Point[] {
   const angle = (piece.angleDeg * Math.PI) / 180
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
   const [left, right] = [-piece.widthMm / 2 - around.leftMm, piece.widthMm / 2 + around.rightMm]

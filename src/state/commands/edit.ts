@@ -1,4 +1,5 @@
 import type { Room } from '#analysis/room.ts'
+import type { Scheme } from '#analysis/scheme.ts'
 import type { Partition, PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import { followWalls } from '#state/commands/wallChoices.ts'
@@ -35,6 +36,19 @@ function withTheirWalls(partitions: readonly Partition[], room: Room): readonly 
 
 export function noRoom(roomId: string): Result<never, Refusal> {
   return fail({ code: 'no-room', message: `There is no room "${roomId}" in this project.` })
+}
+
+/** The project with one scheme changed; refuses an unknown scheme. */
+export function editScheme(
+  project: Project,
+  schemeId: string,
+  change: (scheme: Scheme) => Result<Scheme, Refusal>,
+): Result<Project, Refusal> {
+  const index = project.schemes.findIndex((scheme) => scheme.id === schemeId)
+  const scheme = project.schemes[index]
+  if (!scheme) return fail({ code: 'no-scheme', message: `There is no scheme "${schemeId}" in this project.` })
+  const changed = change(scheme)
+  return changed.ok ? ok({ ...project, schemes: project.schemes.with(index, changed.value) }) : changed
 }
 
 /** What a command answers where the thing it speaks of is not there any more. */
@@ -80,13 +94,15 @@ export function idGiver(project: Project): (prefix: string) => string {
   }
 }
 
-function projectIds(project: Project): readonly string[] {
-  return [...project.rooms.flatMap(roomIds), ...[...project.partitions, ...project.underlays].map(({ id }) => id)]
+function projectIds({ rooms, partitions, underlays, schemes }: Project): readonly string[] {
+  const boxes = schemes.flatMap((scheme) => scheme.boxes ?? [])
+  return [...rooms.flatMap(roomIds), ...[...partitions, ...underlays, ...boxes].map(({ id }) => id)]
 }
 
 function roomIds(room: Room): readonly string[] {
   const parts = [room.ceiling, room.floor, ...room.corners, ...room.walls, ...room.diagonals]
   const things = [...room.openings, ...room.obstacles, ...room.drops, ...room.furniture, ...room.ceilingParts]
+  const ducts = room.ducts ?? []
   const heights = [...room.heights, ...room.ceilingParts.flatMap((part) => part.heights)]
-  return [room.id, ...[...parts, ...things, ...heights].map(({ id }) => id)]
+  return [room.id, ...[...parts, ...things, ...ducts, ...heights].map(({ id }) => id)]
 }
