@@ -1,7 +1,8 @@
+import { openingArea } from '#analysis/openings/sound.ts'
 import { wallFrames } from '#analysis/openings/wallFrame.ts'
 import type { UnknownPath } from '#analysis/paths/answer.ts'
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
-import { type Crossed, openingAreaM2 } from '#analysis/paths/setting.ts'
+import type { Crossed } from '#analysis/paths/setting.ts'
 import type { SurfaceResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
 import type { Receiver, Through } from '#analysis/target.ts'
@@ -33,7 +34,7 @@ function goneSurface({ name }: Receiver, id: string): UnknownPath {
 
 function crossing(room: Room, through: Through, surface: SurfaceResult): Crossed {
   const openings = surface.kind === 'wall' ? room.openings.filter(({ wall }) => wall === surface.id) : []
-  const grossM2 = openings.reduce((sum, opening) => sum + openingAreaM2(opening), surface.soundAreaM2)
+  const grossM2 = openings.reduce((sum, opening) => sum + openingArea(opening), surface.soundAreaM2)
   return { through, surface, openings, grossM2, perimeterMm: perimeterOf(room, surface, grossM2) }
 }
 

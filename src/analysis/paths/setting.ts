@@ -52,13 +52,3 @@ export function endsAt(
   const own = through?.distanceMm ?? 0
   return { distanceMm: own > 0 ? own : receiver.place.distanceMm, screenedDb: through?.screenedDb ?? 0 }
 }
-
-/** Area sound goes through an opening by, m2. */
-export function openingAreaM2({ kind, shape, widthMm, heightMm }: Opening): SquareMetres {
-  return (kind === 'vent' && shape === 'round' ? (Math.PI / 4) * widthMm ** 2 : widthMm * heightMm) / 1e6
-}
-
-/** Length of the joint round an opening, mm. */
-export function openingPerimeterMm({ kind, shape, widthMm, heightMm }: Opening): Millimetres {
-  return kind === 'vent' && shape === 'round' ? Math.PI * widthMm : 2 * (widthMm + heightMm)
-}
