@@ -138,7 +138,7 @@ function Listen({ answer, source, backgroundNc, hearing }: Props & { readonly he
           what={`the background alone, ${background}`}
           listening={{ kind: 'background', backgroundNc }}
         />
-        <button type="button" className="action" onClick={hearing.stop}>
+        <button type="button" className="action plain" onClick={hearing.stop}>
           Stop
         </button>
       </div>

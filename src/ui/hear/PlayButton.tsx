@@ -16,7 +16,7 @@ export function PlayButton({ hearing, heard, text, what, listening }: Props) {
   return (
     <button
       type="button"
-      className="action plain hear-play"
+      className="action plain"
       aria-pressed={hearing.heard === heard}
       onClick={() => hearing.press(heard, what, listening)}
     >

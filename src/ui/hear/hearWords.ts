@@ -19,18 +19,17 @@ export const VOICE_WORDS: Readonly<Record<Voice, string>> = {
 
 /** Which voice suits a preset; the first that fits. */
 const SUITS: readonly (readonly [RegExp, Voice])[] = [
-  [/traffic|rail|aircraft/, 'steady'],
   [/bass/, 'bass'],
-  [/speech|vocal|voice|singer/, 'speech'],
-  [/drum|kit|band|cinema/, 'kit'],
+  [/drum|kit|band|cinema|mix/, 'kit'],
 ]
 
 /** What is first offered for a source; anybody may choose another. */
 export function usualVoice(source: Source | null): Voice {
+  if (source?.place === 'facade') return 'steady'
   const preset = source?.preset ?? ''
   const suited = SUITS.find(([words]) => words.test(preset))
   if (suited) return suited[1]
-  return source?.shakes ? 'kit' : 'steady'
+  return source?.shakes ? 'kit' : 'speech'
 }
 
 /** A full sentence where there is nothing to play; null where there is. */
@@ -88,6 +87,6 @@ export function playingWords(what: string, { reducedDb }: Playable): string {
   const how =
     reducedDb === 0
       ? 'as loud as it is calculated to be, once the volume is set'
-      : `turned down by ${reducedDb} dB: as loud as it is it could not be played safely, so do not compare its loudness`
+      : `turned down by ${reducedDb} dB, since its true loudness could not be played safely: compare its sound, not its loudness`
   return `Playing: ${what}, ${how}.`
 }

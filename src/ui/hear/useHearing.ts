@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
+import type { Playable } from '#acoustics/listen/calibration.ts'
 import { type Listening, listenTo } from '#acoustics/listen/listening.ts'
 import { type Heard, playingWords } from '#ui/hear/hearWords.ts'
 import { createPlayer, type Player } from '#ui/hear/player.ts'
@@ -21,6 +22,7 @@ export interface Hearing {
  */
 export function useHearing(matter: string): Hearing {
   const player = useRef<Player | null>(null)
+  const made = useRef(new Map<string, Playable>())
   const [heard, setHeard] = useState<Heard | null>(null)
   const [said, setSaid] = useState(SILENT)
 
@@ -41,6 +43,7 @@ export function useHearing(matter: string): Hearing {
   useEffect(
     () => () => {
       player.current?.stop()
+      made.current.clear()
       setHeard((now) => {
         if (now !== null) setSaid('Stopped, because what it was made from has changed.')
         return null
@@ -51,12 +54,15 @@ export function useHearing(matter: string): Hearing {
 
   const press = (next: Heard, what: string, listening: Listening) => {
     if (heard === next) return silence('Stopped.')
-    const made = listenTo(listening)
+    // Going to and fro between two places is the point of it, so the second time there is no wait.
+    const key = JSON.stringify(listening)
+    const playable = made.current.get(key) ?? listenTo(listening)
+    made.current.set(key, playable)
     setHeard(next)
-    setSaid(playingWords(what, made))
+    setSaid(playingWords(what, playable))
     try {
       player.current ??= createPlayer()
-      player.current.play(made.samples).catch((cause: unknown) => silence(refusal(cause)))
+      player.current.play(playable.samples).catch((cause: unknown) => silence(refusal(cause)))
     } catch (cause) {
       silence(refusal(cause))
     }
