@@ -1,12 +1,12 @@
 import type { Path } from '#analysis/paths/answer.ts'
-import { type AnswerInput, answerReceivers } from '#analysis/paths/answerReceivers.ts'
-import { bestStep, byGain, type Step, trierFor } from '#analysis/paths/next/best.ts'
+import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
+import { bestStep, byGain, LEAST_GAIN_DB, type Step, trierFor } from '#analysis/paths/next/best.ts'
 import { ductTrials } from '#analysis/paths/next/ductTrials.ts'
 import { gapTrials, holeTrials } from '#analysis/paths/next/leakTrials.ts'
 import { openingTrials, sealTrials } from '#analysis/paths/next/openingTrials.ts'
 import { surfaceTrials } from '#analysis/paths/next/surfaceTrials.ts'
 import type { Trial } from '#analysis/paths/next/trial.ts'
-import { marginAt } from '#analysis/paths/next/tryOut.ts'
+import { type Heard, heardAt } from '#analysis/paths/next/tryOut.ts'
 import type { SchemeChange } from '#analysis/scheme.ts'
 import type { Decibels, Millimetres, SquareMetres } from '#units/quantity.ts'
 import { unreachable } from '#units/result.ts'
@@ -32,24 +32,59 @@ export interface NextStep {
 /**
  * The best single step for every path of a receiver, the best of all first: each by the whole answer computed anew with
  * that one change, since flanking follows the linings. Where one change is the best for several paths it stands once, with
- * the path that carries most. Empty where the margin is not known, and where every path is as good as the catalogue can
- * make it.
+ * the path whose closing would gain most. Empty where the margin is not known, and where every path is as good as the
+ * catalogue can make it.
  * @param receiverId  a receiver of the input's room
  */
 export function nextSteps(input: AnswerInput, receiverId: string): readonly NextStep[] {
+  const work = nextStepsByPath(input, receiverId)
+  for (;;) {
+    const bit = work.next()
+    if (bit.done) return bit.value
+  }
+}
+
+/** The same a little at a time, a few milliseconds between two yields, so that a page can breathe between, or stop. */
+export function* nextStepsByPath(
+  input: AnswerInput,
+  receiverId: string,
+): Generator<undefined, readonly NextStep[], undefined> {
   const receiver = input.receivers.find(({ id, room }) => id === receiverId && room === input.room.id)
-  if (!receiver) return []
-  const answer = answerReceivers({ ...input, receivers: [receiver] })[0]
-  const now = marginAt(input, receiver)
-  if (!answer || !now) return []
-  const trier = trierFor(input, receiver, now)
+  const heard = receiver && heardAt(input, receiver)
+  if (!receiver || !heard) return []
+  const trier = trierFor(input, receiver, heard.margin)
   const steps = new Map<string, NextStep>()
-  for (const { path } of answer.paths) {
-    const step = bestStep(trialsFor(input, path), trier)
+  for (const path of worthwhile(input, heard)) {
+    const step = yield* bestStep(trialsFor(input, path), trier)
     const key = step && JSON.stringify(step.trial.change)
     if (step && key && !steps.has(key)) steps.set(key, stepFor(path, step))
   }
   return [...steps.values()].sort(byGain)
+}
+
+/** The paths whose closing altogether, with whatever hangs on the same element, would gain enough; the greatest first. */
+function worthwhile(input: AnswerInput, heard: Heard): readonly Path[] {
+  return heard.energies
+    .map(({ path }) => ({ path, gain: mostGain(input, heard, path) }))
+    .filter(({ gain }) => gain >= LEAST_GAIN_DB)
+    .sort((a, b) => b.gain - a.gain)
+    .map(({ path }) => path)
+}
+
+/**
+ * No step for a path can gain more than closing all that the step touches. What a thinner build-up gains by leaving a
+ * larger room that swallows more is not counted: it weakens no path.
+ */
+function mostGain(input: AnswerInput, { energies, margin, marginOfOnly }: Heard, path: Path): Decibels {
+  const others = marginOfOnly(energies.filter((energy) => !isTouched(input, path, energy.path)))
+  return others === null ? Number.POSITIVE_INFINITY : others.low - margin.low
+}
+
+/** Airtightness changes all gaps; a lining its surface with the gap, the holes and what runs along, and what is closed like it. */
+function isTouched({ room }: AnswerInput, by: Path, other: Path): boolean {
+  if (by.id.startsWith('leak:') && other.id.startsWith('leak:')) return true
+  const wall = room.openings.find(({ id }) => id === other.element)?.wall
+  return other.element === by.element || wall === by.element
 }
 
 function stepFor(path: Path, { trial, cautions, ...figures }: Step): NextStep {

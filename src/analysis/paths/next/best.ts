@@ -1,10 +1,11 @@
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
 import type { Margin } from '#analysis/paths/margin.ts'
-import { type Costs, costsOf, isForbidden, newCautions } from '#analysis/paths/next/costs.ts'
+import { type Costs, costsOf, isForbidden, isUnbuildable, newCautions, roughCosts } from '#analysis/paths/next/costs.ts'
 import type { Trial } from '#analysis/paths/next/trial.ts'
 import { tryFully, tryQuickly } from '#analysis/paths/next/tryOut.ts'
+import { withChange } from '#analysis/scheme.ts'
 import type { Receiver } from '#analysis/target.ts'
-import type { Decibels } from '#units/quantity.ts'
+import type { Decibels, SquareMetres } from '#units/quantity.ts'
 
 /** Gains this near each other count as the same: then the step that takes least is the best. @source our own choice */
 const SAME_DB: Decibels = 0.5
@@ -21,15 +22,19 @@ export interface Gain {
   readonly gainLow95Db: Decibels
 }
 
-/** A change that was tried out in full and can be built. */
-export interface Step extends Gain, Costs {
+/** A change with what it brings and takes: roughly so far, or as the plan says once it is cut anew. */
+interface Tried extends Gain, Costs {
   readonly trial: Trial
+}
+
+/** A change that was tried out in full and can be built. */
+export interface Step extends Tried {
   readonly cautions: readonly string[]
 }
 
-/** Tries changes for one receiver, each of them once, whichever paths ask for it. */
+/** Tries changes for one receiver, each of them once, whichever paths ask for it; null: not known then, or not buildable. */
 export interface Trier {
-  readonly quickly: (trial: Trial) => Gain | null
+  readonly quickly: (trial: Trial) => Tried | null
   readonly fully: (trial: Trial) => Step | null
 }
 
@@ -37,7 +42,12 @@ export function trierFor(input: AnswerInput, receiver: Receiver, now: Margin): T
   const gainOver = (margin: Margin | null): Gain | null =>
     margin && { gainDb: margin.middle - now.middle, gainLow95Db: margin.low - now.low }
   return {
-    quickly: once((trial) => gainOver(tryQuickly(input, receiver, trial.change).margin)),
+    quickly: once((trial) => {
+      const tried = tryQuickly(input, receiver, trial.change)
+      const gain = gainOver(tried.margin)
+      if (!gain || isUnbuildable(input, withChange(input.scheme, trial.change), tried.result)) return null
+      return { trial, ...gain, ...roughCosts(input.result, tried.result) }
+    }),
     fully: once((trial) => {
       const tried = tryFully(input, receiver, trial.change)
       const gain = tried && gainOver(tried.margin)
@@ -65,26 +75,30 @@ function once<Outcome>(make: (trial: Trial) => Outcome): (trial: Trial) => Outco
  * The best of some changes: the largest gain at the lower end of the range, then in its middle; among those within 0.5 dB
  * of it the one that takes least floor, then height, then weight. null: none gains 0.1 dB.
  */
-export function bestStep(trials: readonly Trial[], trier: Trier): Step | null {
-  const hopeful = trials
-    .flatMap((trial) => {
-      const gain = trier.quickly(trial)
-      return gain && gain.gainLow95Db >= LEAST_GAIN_DB - QUICK_OFF_DB ? [{ trial, ...gain }] : []
-    })
-    .sort((a, b) => byGain(a, b))
-  const steps: Step[] = []
-  let most = Number.NEGATIVE_INFINITY
-  for (const { trial, gainLow95Db } of hopeful) {
-    // Those after it gain even less: none of them can come within reach of the best any more.
-    if (gainLow95Db + QUICK_OFF_DB < most - SAME_DB) break
-    const step = trier.fully(trial)
-    if (!step || step.gainLow95Db < LEAST_GAIN_DB) continue
-    steps.push(step)
-    most = Math.max(most, step.gainLow95Db)
+export function* bestStep(trials: readonly Trial[], trier: Trier): Generator<undefined, Step | null, undefined> {
+  let left: readonly Tried[] = []
+  for (const trial of trials) {
+    const tried = trier.quickly(trial)
+    if (tried && tried.gainLow95Db >= LEAST_GAIN_DB - QUICK_OFF_DB) left = [...left, tried]
+    yield undefined
   }
-  const near = steps.filter(({ gainLow95Db }) => gainLow95Db >= most - SAME_DB)
+  while (left.length > 0) {
+    const best = leastOfTheBest(left)
+    const step = trier.fully(best.trial)
+    if (step && step.gainLow95Db >= LEAST_GAIN_DB) return step
+    left = left.filter((tried) => tried !== best)
+    yield undefined
+  }
+  return null
+}
+
+function leastOfTheBest(all: readonly Tried[]): Tried {
+  const most = Math.max(...all.map(({ gainLow95Db }) => gainLow95Db))
+  const near = all.filter(({ gainLow95Db }) => gainLow95Db >= most - SAME_DB)
   const mostMiddle = Math.max(...near.map(({ gainDb }) => gainDb))
-  return near.filter(({ gainDb }) => gainDb >= mostMiddle - SAME_DB).sort(byCost)[0] ?? null
+  return near
+    .filter(({ gainDb }) => gainDb >= mostMiddle - SAME_DB)
+    .reduce((least, tried) => (byCost(tried, least) < 0 ? tried : least))
 }
 
 /** The larger gain first. */
@@ -92,10 +106,14 @@ export function byGain(a: Gain, b: Gain): number {
   return b.gainLow95Db - a.gainLow95Db || b.gainDb - a.gainDb
 }
 
-function byCost(a: Step, b: Step): number {
-  const area = a.areaLostM2 - b.areaLostM2
+function byCost(a: Tried, b: Tried): number {
+  const area = floorOf(a) - floorOf(b)
   if (Math.abs(area) > SAME_M2) return area
   const height = a.heightLostMm - b.heightLostMm
   if (Math.abs(height) > SAME_MM) return height
   return a.addedMassKg - b.addedMassKg || byGain(a, b)
+}
+
+function floorOf({ areaLostM2, trial }: Tried): SquareMetres {
+  return areaLostM2 + (trial.takesM2 ?? 0)
 }

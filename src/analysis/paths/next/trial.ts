@@ -1,4 +1,5 @@
 import type { SchemeChange } from '#analysis/scheme.ts'
+import type { SquareMetres } from '#units/quantity.ts'
 
 /** One single change that could be made for the sake of a path, before anybody knows what it brings. */
 export interface Trial {
@@ -7,4 +8,6 @@ export interface Trial {
   readonly change: SchemeChange
   /** What the thing itself asks to be read before it is built; the scheme's own cautions come on top. */
   readonly cautions: readonly string[]
+  /** Floor it takes that the plan does not draw, so that the ledger does not know of it; absent: none. */
+  readonly takesM2?: SquareMetres | undefined
 }

@@ -1,6 +1,6 @@
 import { analyseScheme } from '#analysis/analyse.ts'
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
-import { pathEnergy } from '#analysis/paths/energies.ts'
+import { type PathEnergy, pathEnergy } from '#analysis/paths/energies.ts'
 import { hearingOf } from '#analysis/paths/hearing.ts'
 import { judgedLimit } from '#analysis/paths/limits.ts'
 import { type Margin, marginOf } from '#analysis/paths/margin.ts'
@@ -37,16 +37,34 @@ export function tryFully(input: AnswerInput, receiver: Receiver, change: SchemeC
   return { result, margin: marginAt({ ...input, scheme, result }, receiver) }
 }
 
-/** The margin of an answer without the rest of it: shares, sentences and ratings take longer than all paths together. */
-export function marginAt(input: AnswerInput, receiver: Receiver): Margin | null {
+/** What a receiver hears path by path, and the margin it has. */
+export interface Heard {
+  readonly energies: readonly PathEnergy[]
+  readonly margin: Margin
+  /** The margin without some of the paths; null: without any. */
+  readonly marginOfOnly: (energies: readonly PathEnergy[]) => Margin | null
+}
+
+/** The margin of an answer without the rest of it, which takes longer than all paths together; null: not known. */
+export function heardAt(input: AnswerInput, receiver: Receiver): Heard | null {
   const hearing = hearingOf(input, receiver)
   const played = playedAt(input, receiver)
   if (!hearing.ok || !played.ok) return null
   const { paths, unknown } = pathsTo(input, receiver)
   if (unknown.length > 0 || paths.length === 0) return null
   const { levelsDb, source } = played.value
+  const judged = judgedLimit(receiver)
   const energies = paths.map((path) => pathEnergy(path, hearing.value))
-  return marginOf(energies, { levelsDb, sdDb: source.sdDb }, judgedLimit(receiver))
+  const margin = (some: readonly PathEnergy[]) => marginOf(some, { levelsDb, sdDb: source.sdDb }, judged)
+  return {
+    energies,
+    margin: margin(energies),
+    marginOfOnly: (some) => (some.length === 0 ? null : margin(some)),
+  }
+}
+
+function marginAt(input: AnswerInput, receiver: Receiver): Margin | null {
+  return heardAt(input, receiver)?.margin ?? null
 }
 
 function resultWith(input: AnswerInput, change: SchemeChange): SchemeResult {
