@@ -15,9 +15,10 @@ export function crossedBy(
 ): { readonly crossed: readonly Crossed[]; readonly gone: readonly UnknownPath[] } {
   const crossed: Crossed[] = []
   const gone: UnknownPath[] = []
+  const frames = wallFrames(input.room)
   for (const through of eachOnce(receiver.through)) {
     const surface = input.result.surfaces.find(({ id }) => id === through.surface)
-    if (surface) crossed.push(crossing(input.room, through, surface))
+    if (surface) crossed.push({ through, ...crossing(input.room, surface) })
     else gone.push(goneSurface(receiver, through.surface))
   }
   return { crossed, gone }
@@ -32,15 +33,17 @@ function goneSurface({ name }: Receiver, id: string): UnknownPath {
   return { id, kind: 'surface', label: 'A surface that is gone', element: id, why }
 }
 
-function crossing(room: Room, through: Through, surface: SurfaceResult): Crossed {
+/** A surface as sound meets it: with the openings in it, all of its area, and the joint round it. */
+export type Frames = ReturnType<typeof wallFrames>
+
+function crossing(room: Room, surface: SurfaceResult): Omit<Crossed, 'through'> {
   const openings = surface.kind === 'wall' ? room.openings.filter(({ wall }) => wall === surface.id) : []
   const grossM2 = openings.reduce((sum, opening) => sum + openingArea(opening), surface.soundAreaM2)
-  return { through, surface, openings, grossM2, perimeterMm: perimeterOf(room, surface, grossM2) }
+  return { surface, openings, grossM2, perimeterMm: perimeterOf(frames, surface, grossM2) }
 }
 
 /** Round a wall from its length and its mean height; round ceiling and floor the outline. */
-function perimeterOf(room: Room, surface: SurfaceResult, grossM2: SquareMetres): Millimetres {
-  const frames = wallFrames(room)
+function perimeterOf(frames: Frames, surface: SurfaceResult, grossM2: SquareMetres): Millimetres {
   if (surface.kind !== 'wall') return [...frames.values()].reduce((sum, { lengthMm }) => sum + lengthMm, 0)
   const lengthMm = frames.get(surface.id)?.lengthMm ?? 0
   return lengthMm > 0 ? 2 * (lengthMm + (grossM2 * 1e6) / lengthMm) : 0

@@ -1,4 +1,4 @@
-import { OCTAVES_HZ, octaveList } from '#acoustics/bands.ts'
+import { type BandCurve, OCTAVES_HZ, octaveList } from '#acoustics/bands.ts'
 import { flatCurve } from '#acoustics/curve.ts'
 import { ductLoss } from '#acoustics/duct.ts'
 import table from '#analysis/data/airtightness.json' with { type: 'json' }
@@ -16,15 +16,14 @@ export function ductPaths({ input, receiver }: PathSetting): Found {
   const ducts = (input.room.ducts ?? []).filter(({ leadsTo }) => leadsTo.includes(receiver.id))
   const paths = ducts.map((duct): Path => {
     const made = ductMade(duct, input.scheme)
-    const areaM2 = ductAreaM2(duct)
     const through = receiver.through.find(({ surface }) => surface === duct.surface)
     return {
       id: `duct:${duct.id}`,
       kind: 'duct',
       label: duct.name,
       element: duct.id,
-      areaM2,
-      lossDb: lossOf(duct, made, areaM2),
+      areaM2: ductAreaM2(duct),
+      lossDb: ductLossOf(duct, made),
       sdDb: DUCT_SD,
       basis: 'calculated',
       ...endsAt(receiver, through),
@@ -44,11 +43,12 @@ export function ductAreaM2({ shape, widthMm, heightMm }: Duct): SquareMetres {
   return (shape === 'round' ? (Math.PI / 4) * widthMm ** 2 : widthMm * heightMm) / 1e6
 }
 
-function lossOf(duct: Duct, made: DuctMade, areaM2: SquareMetres): Path['lossDb'] {
+/** Transmission loss of a duct grille to grille for its own free area, dB over BANDS_HZ. */
+export function ductLossOf(duct: Duct, made: DuctMade): BandCurve {
   const { shape, widthMm, heightMm, lengthMm } = duct
   return ductLoss({
     perimeterMm: shape === 'round' ? Math.PI * widthMm : 2 * (widthMm + heightMm),
-    areaM2,
+    areaM2: ductAreaM2(duct),
     lengthM: lengthMm / 1000,
     liningMm: made.liningMm,
     linedLengthM: made.linedLengthMm / 1000,

@@ -36,41 +36,56 @@ const HOLE_SD = flatCurve(table.sdDb.hole.value)
 export function leakPaths(setting: PathSetting): Found {
   const paths = setting.crossed.flatMap((one) => {
     if (one.surface.rating === null) return []
-    const depthMm = layersDepth(one.surface.layers)
-    const leaks = leaksOf(setting.input.scheme, one.surface.id)
-    return [
-      ...gapPath(setting, one, leaks, depthMm),
-      ...(leaks?.holes ?? []).flatMap((hole) => holePath(setting, one, hole, depthMm)),
-    ]
+    const holes = leaksOf(setting.input.scheme, one.surface.id)?.holes ?? []
+    return [...gapPath(setting, one), ...holes.flatMap((hole) => holePath(setting, one, hole))]
   })
   return { ...NOTHING, paths }
 }
 
-function leaksOf(scheme: Scheme, surface: string): Leaks | undefined {
+/** What a scheme says of the leaks of one surface. */
+export function leaksOf(scheme: Pick<Scheme, 'leaks'>, surface: string): Leaks | undefined {
   return scheme.leaks && Object.hasOwn(scheme.leaks, surface) ? scheme.leaks[surface] : undefined
 }
 
-function gapPath(
-  { input, receiver }: PathSetting,
-  { surface, through, perimeterMm, grossM2 }: Crossed,
-  leaks: Leaks | undefined,
-  depthMm: Millimetres,
-): readonly Path[] {
-  const typedMm = leaks?.gapMm
-  const usual = jointOf(input.scheme.airtightness ?? USUAL_AIRTIGHTNESS)
+/** What stands open in a surface, and its loss for its own area. */
+export type Leak = Pick<Path, 'areaM2' | 'lossDb'>
+
+/** The gap round a surface in a scheme, as typed for it or as airtightness says; null: closed. */
+export function gapIn(
+  scheme: Pick<Scheme, 'airtightness' | 'leaks'>,
+  { surface, perimeterMm, grossM2 }: Omit<Crossed, 'through'>,
+): (Leak & { readonly isTyped: boolean }) | null {
+  const typedMm = leaksOf(scheme, surface.id)?.gapMm
+  const usual = jointOf(scheme.airtightness ?? USUAL_AIRTIGHTNESS)
   const { gapMm, openShare } = typedMm === undefined ? usual : { gapMm: typedMm, openShare: 1 }
   const areaM2: SquareMetres = Math.min((gapMm * perimeterMm * openShare) / 1e6, grossM2)
-  if (!(areaM2 > 0)) return []
+  if (!(areaM2 > 0)) return null
+  return { areaM2, lossDb: gapLoss(gapMm, layersDepth(surface.layers)), isTyped: typedMm !== undefined }
+}
+
+/** Holes of one name in a surface; null: there is nothing open. */
+export function holeIn({ surface, grossM2 }: Omit<Crossed, 'through'>, { diameterMm, count }: Hole): Leak | null {
+  if (!(diameterMm > 0 && count > 0 && grossM2 > 0)) return null
+  return {
+    areaM2: Math.min((count * (Math.PI / 4) * diameterMm ** 2) / 1e6, grossM2),
+    lossDb: holeLoss({ diameterMm, depthMm: layersDepth(surface.layers) }),
+  }
+}
+
+function gapPath({ input, receiver }: PathSetting, one: Crossed): readonly Path[] {
+  const gap = gapIn(input.scheme, one)
+  if (!gap) return []
+  const { surface, through } = one
   return [
     {
       id: `leak:${surface.id}`,
       kind: 'leak',
       label: `The gap round ${named(surface.label)}`,
       element: surface.id,
-      areaM2,
-      lossDb: gapLoss(gapMm, depthMm),
-      sdDb: typedMm === undefined ? ASSUMED_GAP_SD : TYPED_GAP_SD,
-      basis: typedMm === undefined ? 'assumed' : 'typed',
+      areaM2: gap.areaM2,
+      lossDb: gap.lossDb,
+      sdDb: gap.isTyped ? TYPED_GAP_SD : ASSUMED_GAP_SD,
+      basis: gap.isTyped ? 'typed' : 'assumed',
       ...endsAt(receiver, through),
       notes: [],
     },
@@ -91,22 +106,17 @@ function gapLoss(widthMm: Millimetres, depthMm: Millimetres): Path['lossDb'] {
   return loss
 }
 
-function holePath(
-  { receiver }: PathSetting,
-  { surface, through, grossM2 }: Crossed,
-  hole: Hole,
-  depthMm: Millimetres,
-): readonly Path[] {
-  const { diameterMm, count } = hole
-  if (!(diameterMm > 0 && count > 0 && grossM2 > 0)) return []
+function holePath({ receiver }: PathSetting, one: Crossed, hole: Hole): readonly Path[] {
+  const open = holeIn(one, hole)
+  if (!open) return []
+  const { surface, through } = one
   return [
     {
       id: `hole:${surface.id}:${hole.id}`,
       kind: 'leak',
       label: `${hole.name} in ${named(surface.label)}`,
       element: surface.id,
-      areaM2: Math.min((count * (Math.PI / 4) * diameterMm ** 2) / 1e6, grossM2),
-      lossDb: holeLoss({ diameterMm, depthMm }),
+      ...open,
       sdDb: HOLE_SD,
       basis: 'calculated',
       ...endsAt(receiver, through),
