@@ -17,7 +17,7 @@ interface Props<Value extends string> extends FieldLabel {
 
 /** One of several, as a native list. */
 export function ChoiceField<Value extends string>(props: Props<Value>) {
-  const { name, label, quiet, value, options, hint = null, onChoose } = props
+  const { name, label, quiet, of, value, options, hint = null, onChoose } = props
   const id = useId()
   const [refused, setRefused] = useState<{ readonly value: Value | null; readonly text: string } | null>(null)
   const error = refused !== null && refused.value === value ? refused.text : null
@@ -28,7 +28,7 @@ export function ChoiceField<Value extends string>(props: Props<Value>) {
     setRefused(typeof answer === 'string' ? { value, text: answer } : null)
   }
   return (
-    <FieldFrame id={id} name={name} label={label} quiet={quiet} hint={hint} error={error}>
+    <FieldFrame id={id} name={name} label={label} quiet={quiet} of={of} hint={hint} error={error}>
       <select
         id={id}
         name={name}

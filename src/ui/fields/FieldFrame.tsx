@@ -6,6 +6,8 @@ export interface FieldLabel {
   readonly label: string
   /** The label is read aloud but not shown: the column's head says it already. */
   readonly quiet?: boolean | undefined
+  /** Whose field it is, where several stand together with the same label: read aloud, not shown. */
+  readonly of?: string | undefined
 }
 
 interface Props extends FieldLabel {
@@ -17,11 +19,12 @@ interface Props extends FieldLabel {
 }
 
 /** A label, a control, and under it how it was read or why it was not. */
-export function FieldFrame({ id, label, quiet, hint, error, children }: Props) {
+export function FieldFrame({ id, label, quiet, of, hint, error, children }: Props) {
   return (
     <div className="field">
       <label htmlFor={id} className={quiet ? 'visually-hidden' : 'field-label'}>
         {label}
+        {of !== undefined && <span className="visually-hidden">, {of}</span>}
       </label>
       {children}
       {error !== null ? (

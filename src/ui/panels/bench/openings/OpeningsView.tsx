@@ -3,6 +3,8 @@ import { OPENING_KINDS } from '#analysis/room.ts'
 import { addOpening, changeOpening } from '#state/commands/openings.ts'
 import { usualOpening } from '#state/usualThings.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
+import { SoundInRow } from '#ui/panels/bench/openings/made/SoundInRow.tsx'
+import { type ShownSound, useOpeningSounds } from '#ui/panels/bench/openings/made/useOpeningSound.ts'
 import { checkParts, openingKindWords, openingWords } from '#ui/panels/bench/openings/openingWords.ts'
 import { openingEntries } from '#ui/panels/bench/tables/entries.ts'
 import { EntryCells, Heads, NothingYet, Problems, TableVerbs, ThingRow } from '#ui/panels/bench/tables/rows.tsx'
@@ -18,6 +20,7 @@ const HEADS = ['Opening', 'Wall', 'From first end', 'From other end', 'Width', '
 /** Every door, window and vent: where it is, what the linings leave of it, and what is wrong with it. */
 export function OpeningsView() {
   const room = useRoom()
+  const sounds = useOpeningSounds()
   return (
     <div className="table-place">
       <AddOpenings />
@@ -29,7 +32,7 @@ export function OpeningsView() {
           <Heads heads={HEADS} />
           <tbody>
             {room.openings.map((opening) => (
-              <OpeningRow key={opening.id} opening={opening} />
+              <OpeningRow key={opening.id} opening={opening} shown={sounds?.(opening) ?? null} />
             ))}
           </tbody>
         </table>
@@ -39,7 +42,7 @@ export function OpeningsView() {
   )
 }
 
-function OpeningRow({ opening }: { readonly opening: Opening }) {
+function OpeningRow({ opening, shown }: { readonly opening: Opening; readonly shown: ShownSound | null }) {
   const room = useRoom()
   const { units } = useShownProject()
   const { result } = useLedger()
@@ -50,16 +53,22 @@ function OpeningRow({ opening }: { readonly opening: Opening }) {
       name={opening.name}
       columns={HEADS.length + 1}
       under={
-        <p className="row-tells">
-          {[
-            openingWords(opening, wallEnds(room, opening.wall)),
-            ...(check ? checkParts(opening, check, units) : []),
-          ].map((part) => (
-            <span key={part}>{part}</span>
-          ))}
-        </p>
+        <>
+          <p className="row-tells">
+            {[
+              openingWords(opening, wallEnds(room, opening.wall)),
+              ...(check ? checkParts(opening, check, units) : []),
+            ].map((part) => (
+              <span key={part}>{part}</span>
+            ))}
+          </p>
+          <SoundInRow opening={opening} shown={shown} />
+        </>
       }
-      says={check?.problems.map(({ text }) => text) ?? []}
+      says={[
+        ...(check?.problems.map(({ text }) => text) ?? []),
+        ...(shown && !shown.sound.ok ? [shown.sound.error] : []),
+      ]}
     >
       <td data-label="Wall">
         <WallField opening={opening} quiet />

@@ -3,6 +3,8 @@ import { OPENING_KINDS } from '#analysis/room.ts'
 import { changeOpening } from '#state/commands/openings.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { LengthField } from '#ui/fields/LengthField.tsx'
+import { SoundFacts } from '#ui/panels/bench/openings/made/SoundFacts.tsx'
+import { SoundFields } from '#ui/panels/bench/openings/made/SoundFields.tsx'
 import { WallField } from '#ui/panels/bench/openings/OpeningsView.tsx'
 import { checkRows, openingKindWords } from '#ui/panels/bench/openings/openingWords.ts'
 import { openingEntries } from '#ui/panels/bench/tables/entries.ts'
@@ -23,12 +25,15 @@ export function OpeningForm({ opening }: { readonly opening: Opening }) {
   const check = result?.openings.find(({ id }) => id === opening.id)
   const change = (patch: Partial<Omit<Opening, 'id'>>) => run(changeOpening(room.id, opening.id, patch))
   const beside = (
-    <Facts
-      title="After linings and floor"
-      rows={check ? checkRows(opening, check, units) : []}
-      problems={check?.problems.map(({ text }) => text) ?? []}
-      caution={openingCaution(opening)}
-    />
+    <>
+      <Facts
+        title="After linings and floor"
+        rows={check ? checkRows(opening, check, units) : []}
+        problems={check?.problems.map(({ text }) => text) ?? []}
+        caution={openingCaution(opening)}
+      />
+      <SoundFacts opening={opening} />
+    </>
   )
   return (
     <ThingForm name={opening.name} beside={beside}>
@@ -67,6 +72,7 @@ export function OpeningForm({ opening }: { readonly opening: Opening }) {
         onCommit={(revealLiningMm) => change({ revealLiningMm })}
       />
       {opening.kind === 'door' && <LeafFields opening={opening} change={change} />}
+      <SoundFields opening={opening} />
     </ThingForm>
   )
 }

@@ -1,0 +1,59 @@
+import { OCTAVE_KEYS } from '#acoustics/bands.ts'
+import { octaveLoss, SHOWN_LOSS_CAP_DB } from '#acoustics/curve.ts'
+import { wholeLoss } from '#analysis/openings/sound.ts'
+import type { Opening } from '#analysis/room.ts'
+import type { Catalogue } from '#assemblies/assembly.ts'
+import type { OpeningMade, SealCondition } from '#assemblies/opening.ts'
+import type { OpeningSound } from '#assemblies/openingSound.ts'
+import { likelyWords } from '#ui/panels/words.ts'
+
+/** How the seals are, as a list offers it. */
+export const SEAL_WORDS: Readonly<Record<SealCondition, string>> = {
+  good: 'In good order, as tested',
+  worn: 'Worn or missing: open all round',
+  undercut: 'Cut off above the floor, worn elsewhere',
+}
+
+const SHORT_SEALS: Readonly<Record<SealCondition, string>> = {
+  good: 'seals good',
+  worn: 'seals worn',
+  undercut: 'undercut',
+}
+
+/** Two solid-core, 230 mm · seals good: what fills an opening in a few words. */
+export function madeWords(made: OpeningMade | null, { openingTypes }: Pick<Catalogue, 'openingTypes'>): string {
+  if (!made) return 'not known yet'
+  const type = openingTypes.get(made.type)
+  if (!type) return `"${made.type}", which the catalogue does not have`
+  const second = made.second && openingTypes.get(made.second.type)
+  const behind = second ? ` + ${second.shortName}` : ''
+  const panes = made.panes
+    ? `, ${made.panes.outer.thicknessMm} | ${made.panes.gapMm} | ${made.panes.inner.thicknessMm} mm`
+    : ''
+  const seals = type.seals === 'none' ? '' : `, ${SHORT_SEALS[made.seal]}`
+  return `${type.shortName}${behind}${panes}${seals}`
+}
+
+/** STC 27, likely 21-33. */
+export function openingStcWords({ stc, likely }: Pick<OpeningSound, 'stc' | 'likely'>): string {
+  if (stc === null || likely === null) return 'lets through all that meets it'
+  return `STC ${stc}, ${likelyWords({ likely })}`
+}
+
+/** One octave of an opening's loss, seals and all. */
+export interface OctaveRow {
+  readonly hz: string
+  readonly lossDb: number
+  /** Extended by a rule: neither printed nor calculated. */
+  readonly isAssumed: boolean
+}
+
+/** What an opening takes off in every octave, with the gap of its seals. */
+export function octaveRows(sound: OpeningSound, opening: Opening): readonly OctaveRow[] {
+  const octaves = octaveLoss(wholeLoss(sound, opening))
+  return OCTAVE_KEYS.map((hz, index) => ({
+    hz,
+    lossDb: Math.min(SHOWN_LOSS_CAP_DB, octaves[index]!),
+    isAssumed: sound.assumedOctaves.includes(hz),
+  }))
+}
