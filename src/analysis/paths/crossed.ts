@@ -42,6 +42,14 @@ function crossing(room: Room, surface: SurfaceResult): Omit<Crossed, 'through'> 
   return { surface, openings, grossM2, perimeterMm: perimeterOf(frames, surface, grossM2) }
 }
 
+const known = new WeakMap<Room, ReturnType<typeof wallFrames>>()
+
+function framesOf(room: Room): ReturnType<typeof wallFrames> {
+  const frames = known.get(room) ?? wallFrames(room)
+  known.set(room, frames)
+  return frames
+}
+
 /** Round a wall from its length and its mean height; round ceiling and floor the outline. */
 function perimeterOf(frames: Frames, surface: SurfaceResult, grossM2: SquareMetres): Millimetres {
   if (surface.kind !== 'wall') return [...frames.values()].reduce((sum, { lengthMm }) => sum + lengthMm, 0)

@@ -43,8 +43,19 @@ export function ductAreaM2({ shape, widthMm, heightMm }: Duct): SquareMetres {
   return (shape === 'round' ? (Math.PI / 4) * widthMm ** 2 : widthMm * heightMm) / 1e6
 }
 
+/** The last loss of every duct: a hand that drags a wall changes none. */
+const known = new WeakMap<Duct, { readonly made: DuctMade; readonly lossDb: BandCurve }>()
+
 /** Transmission loss of a duct grille to grille for its own free area, dB over BANDS_HZ. */
 export function ductLossOf(duct: Duct, made: DuctMade): BandCurve {
+  const last = known.get(duct)
+  if (last?.made === made) return last.lossDb
+  const lossDb = predicted(duct, made)
+  known.set(duct, { made, lossDb })
+  return lossDb
+}
+
+function predicted(duct: Duct, made: DuctMade): BandCurve {
   const { shape, widthMm, heightMm, lengthMm } = duct
   return ductLoss({
     perimeterMm: shape === 'round' ? Math.PI * widthMm : 2 * (widthMm + heightMm),
