@@ -1,5 +1,5 @@
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
-import { type NextStep, nextSteps } from '#analysis/paths/nextSteps.ts'
+import { type NextStep, nextStepsByPath } from '#analysis/paths/nextSteps.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
@@ -37,12 +37,13 @@ export function knownSteps({ project, result, receiver }: StepsOf): readonly Nex
   return kept && kept.receiver === receiver && kept.sources === project.sources ? kept.steps : null
 }
 
-/** Next steps of a receiver, remembered while result, receiver and sources are the same objects: they take a while. */
-export function projectSteps(of: StepsOf): readonly NextStep[] {
-  const found = knownSteps(of)
-  if (found) return found
+/**
+ * Works next steps out, one path at a time, and remembers them while result, receiver and sources are the same objects:
+ * they take a while, and whoever asks may breathe between or stop.
+ */
+export function* workOutSteps(of: StepsOf): Generator<undefined, readonly NextStep[], undefined> {
   const { project, result, receiver } = of
-  const steps = nextSteps(answerInput(of), receiver.id)
+  const steps = knownSteps(of) ?? (yield* nextStepsByPath(answerInput(of), receiver.id))
   const byReceiver = known.get(result) ?? new Map<string, Kept>()
   known.set(result, byReceiver.set(receiver.id, { receiver, sources: project.sources, steps }))
   return steps

@@ -1,6 +1,6 @@
-import { useEffect, useReducer, useRef } from 'react'
+import { useEffect, useReducer, useState } from 'react'
 import type { NextStep } from '#analysis/paths/nextSteps.ts'
-import { knownSteps, projectSteps, type StepsOf } from '#state/steps.ts'
+import { knownSteps, type StepsOf, workOutSteps } from '#state/steps.ts'
 import { useDocument, useRoom, useScheme, useSession } from '#ui/session.ts'
 
 export interface NextStepsFacts {
@@ -20,18 +20,35 @@ export function useNextSteps(receiverId: string | null): NextStepsFacts {
   const of = useStepsOf(receiverId)
   const steps = of && knownSteps(of)
   const [, tell] = useReducer((count: number) => count + 1, 0)
-  const lastTook = useRef(0)
+  const [slowFor, setSlow] = useState<unknown>(null)
+  const [result, receiver, sources] = [of?.result, of?.receiver, of?.project.sources]
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the steps hang on these three, not on a project that changed elsewhere
   useEffect(() => {
     if (!of || knownSteps(of)) return undefined
-    const timer = setTimeout(() => {
-      const began = performance.now()
-      projectSteps(of)
-      lastTook.current = performance.now() - began
-      tell()
-    }, REST_MS)
-    return () => clearTimeout(timer)
-  })
-  return { steps: of === null ? [] : steps, isSlow: lastTook.current + REST_MS > SLOW_MS }
+    const slow = setTimeout(() => setSlow(result), SLOW_MS)
+    const stop = bitByBit(workOutSteps(of), tell)
+    return () => {
+      clearTimeout(slow)
+      stop()
+    }
+  }, [result, receiver, sources])
+  return { steps: of === null ? [] : steps, isSlow: slowFor === result }
+}
+
+/** So long a hand or a finger never feels, ms. */
+const BREATH_MS = 8
+
+/** Carries work out with breaths between; what it answers with stops it. */
+function bitByBit(work: Iterator<undefined, unknown, undefined>, done: () => void): () => void {
+  let timer = setTimeout(bits, REST_MS)
+  function bits() {
+    const until = performance.now() + BREATH_MS
+    while (performance.now() < until) {
+      if (work.next().done) return done()
+    }
+    timer = setTimeout(bits)
+  }
+  return () => clearTimeout(timer)
 }
 
 /** null: no such receiver, or its plan is refused. */
