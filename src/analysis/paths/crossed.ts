@@ -15,7 +15,6 @@ export function crossedBy(
 ): { readonly crossed: readonly Crossed[]; readonly gone: readonly UnknownPath[] } {
   const crossed: Crossed[] = []
   const gone: UnknownPath[] = []
-  const frames = wallFrames(input.room)
   for (const through of eachOnce(receiver.through)) {
     const surface = input.result.surfaces.find(({ id }) => id === through.surface)
     if (surface) crossed.push({ through, ...crossing(input.room, surface) })
@@ -34,17 +33,17 @@ function goneSurface({ name }: Receiver, id: string): UnknownPath {
 }
 
 /** A surface as sound meets it: with the openings in it, all of its area, and the joint round it. */
-export type Frames = ReturnType<typeof wallFrames>
-
-function crossing(room: Room, surface: SurfaceResult): Omit<Crossed, 'through'> {
+export function crossing(room: Room, surface: SurfaceResult): Omit<Crossed, 'through'> {
   const openings = surface.kind === 'wall' ? room.openings.filter(({ wall }) => wall === surface.id) : []
   const grossM2 = openings.reduce((sum, opening) => sum + openingArea(opening), surface.soundAreaM2)
-  return { surface, openings, grossM2, perimeterMm: perimeterOf(frames, surface, grossM2) }
+  return { surface, openings, grossM2, perimeterMm: perimeterOf(framesOf(room), surface, grossM2) }
 }
 
-const known = new WeakMap<Room, ReturnType<typeof wallFrames>>()
+type Frames = ReturnType<typeof wallFrames>
 
-function framesOf(room: Room): ReturnType<typeof wallFrames> {
+const known = new WeakMap<Room, Frames>()
+
+function framesOf(room: Room): Frames {
   const frames = known.get(room) ?? wallFrames(room)
   known.set(room, frames)
   return frames
