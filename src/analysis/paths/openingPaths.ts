@@ -14,8 +14,8 @@ export function openingPaths(setting: PathSetting): Found {
 
 function openingPath(setting: PathSetting, one: Crossed, opening: Opening): Found {
   const check = setting.input.result.openings.find(({ id }) => id === opening.id)
-  const tooWide = check?.problems.find(({ code }) => code === 'wider-than-wall')
-  if (tooWide) return unknown(opening, tooWide.text)
+  const tooLarge = check?.problems.find(({ code }) => code === 'wider-than-wall' || code === 'above-ceiling')
+  if (tooLarge) return unknown(opening, tooLarge.text)
   const sound = soundOfOpening(setting.input, opening)
   return sound.ok ? heardThrough(setting, one, opening, sound.value) : unknown(opening, sound.error)
 }

@@ -18,6 +18,7 @@ import { addFurniture, changeFurniture } from '#state/commands/furniture.ts'
 import { addCeilingPart, addHeight, changeCeilingPart, changeHeight, setCeilingShape } from '#state/commands/heights.ts'
 import { addObstacle, changeObstacle } from '#state/commands/obstacles.ts'
 import { addOpening, changeOpening } from '#state/commands/openings.ts'
+import { makeOpening, makeOpeningIn } from '#state/commands/openingsMade.ts'
 import { deleteCorner, insertCorner, moveCorner, setRoomHeight, startRectangle } from '#state/commands/outline.ts'
 import { changePartition, cutRoom, joinRooms } from '#state/commands/partitions.ts'
 import { renameProject, setNote, setUnits } from '#state/commands/project.ts'
@@ -38,6 +39,7 @@ import { createDocumentStore } from '#state/history.ts'
 import { usualCeilingPart, usualDrop, usualFurniture, usualObstacle, usualOpening } from '#state/usualThings.ts'
 import type { Thing } from '#state/view.ts'
 import { A_PICTURE, fullProject } from '../../support/anyProject.ts'
+import { made } from '../../support/openings.ts'
 import { anOwnAssembly } from '../../support/ownAssembly.ts'
 import { CATALOGUE, openSample } from '../../support/samples.ts'
 
@@ -105,6 +107,19 @@ const rings = fc.record({ x: places, y: places, width: fc.integer({ min: 0, max:
 const room = garage.rooms[0]
 if (!room) throw new Error('no room')
 
+/** What can or cannot be put into openings that may or may not be there. */
+const openingsMade = fc.tuple(
+  fc.constantFrom('opening-1', 'opening-2', 'opening-3', 'opening-9'),
+  fc.constantFrom(
+    null,
+    made('door-solid-core', 'worn'),
+    made('pair-solid-core', 'good', { second: { type: 'door-metal-filled', seal: 'undercut' } }),
+    made('plug'),
+    made('window-sash-4', 'undercut'),
+    made('door-of-gold'),
+  ),
+)
+
 const thingCommand: fc.Arbitrary<Command> = fc.oneof(
   fc
     .record({
@@ -116,6 +131,8 @@ const thingCommand: fc.Arbitrary<Command> = fc.oneof(
   fc
     .record({ fromMm: depths, widthMm: sizes, sillMm: depths, revealLiningMm: depths, name: names })
     .map((patch) => changeOpening('room-1', 'opening-1', patch)),
+  openingsMade.map(([id, what]) => makeOpening('room-1', id, what)),
+  openingsMade.map(([id, what]) => makeOpeningIn('scheme-1', id, what)),
   rings.map((corners) => addObstacle('room-1', usualObstacle(corners, room))),
   depths.map((liningMm) => changeObstacle('room-1', 'obstacle-1', { liningMm })),
   rings.map((corners) => addDrop('room-1', usualDrop(corners, room))),

@@ -3,6 +3,7 @@ import { OPENING_KINDS } from '#analysis/room.ts'
 import { addOpening, changeOpening } from '#state/commands/openings.ts'
 import { usualOpening } from '#state/usualThings.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
+import { choiceCautions } from '#ui/panels/bench/openings/made/madeWords.ts'
 import { SoundInRow } from '#ui/panels/bench/openings/made/SoundInRow.tsx'
 import { type ShownSound, useOpeningSounds } from '#ui/panels/bench/openings/made/useOpeningSound.ts'
 import { checkParts, openingKindWords, openingWords } from '#ui/panels/bench/openings/openingWords.ts'
@@ -13,7 +14,7 @@ import { WAY_OUT_CAUTION } from '#ui/panels/bench/thing/thingCautions.ts'
 import { useRun } from '#ui/panels/bench/useBench.ts'
 import { wallEnds, wallLength } from '#ui/panels/bench/wallLength.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
-import { useRoom, useShownProject } from '#ui/session.ts'
+import { useCatalogue, useRoom, useScheme, useShownProject } from '#ui/session.ts'
 
 const HEADS = ['Opening', 'Wall', 'From first end', 'From other end', 'Width', 'Height', 'Sill']
 
@@ -46,6 +47,8 @@ function OpeningRow({ opening, shown }: { readonly opening: Opening; readonly sh
   const room = useRoom()
   const { units } = useShownProject()
   const { result } = useLedger()
+  const catalogue = useCatalogue()
+  const chosen = useScheme().openings?.[opening.id]
   const check = result?.openings.find(({ id }) => id === opening.id)
   return (
     <ThingRow
@@ -68,6 +71,7 @@ function OpeningRow({ opening, shown }: { readonly opening: Opening; readonly sh
       says={[
         ...(check?.problems.map(({ text }) => text) ?? []),
         ...(shown && !shown.sound.ok ? [shown.sound.error] : []),
+        ...(chosen ? choiceCautions(chosen, catalogue) : []),
       ]}
     >
       <td data-label="Wall">

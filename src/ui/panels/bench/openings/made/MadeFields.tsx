@@ -3,7 +3,7 @@ import type { Opening } from '#analysis/room.ts'
 import type { OpeningMade, SealCondition } from '#assemblies/opening.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { sealsFor, typesFor, withSeal, withType } from '#ui/panels/bench/openings/made/choosing.ts'
-import { SEAL_WORDS } from '#ui/panels/bench/openings/made/madeWords.ts'
+import { sealWords } from '#ui/panels/bench/openings/made/madeWords.ts'
 import { PaneFields } from '#ui/panels/bench/openings/made/PaneFields.tsx'
 import { SecondDoorFields } from '#ui/panels/bench/openings/made/SecondDoorFields.tsx'
 import { useCatalogue } from '#ui/session.ts'
@@ -65,14 +65,14 @@ function strange(made: OpeningMade | null, types: readonly { readonly id: string
 export function SealField({ opening, made, name, onMake, of }: MadeProps & Pick<TypeProps, 'of'>) {
   const type = useCatalogue().openingTypes.get(made?.type ?? '')
   const seals = type ? sealsFor(type, opening.kind) : []
-  if (!made || seals.length === 0) return null
+  if (!made || !type || seals.length === 0) return null
   return (
     <ChoiceField<SealCondition>
       name={`${name}-seal`}
       label="Its seals"
       of={of}
       value={made.seal}
-      options={seals.map((seal) => ({ value: seal, text: SEAL_WORDS[seal] }))}
+      options={seals.map((seal) => ({ value: seal, text: sealWords(seal, type) }))}
       onChoose={(seal) => onMake(withSeal(made, seal))}
     />
   )

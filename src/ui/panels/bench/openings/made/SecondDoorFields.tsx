@@ -2,7 +2,7 @@ import type { OpeningMade, OpeningType, SealCondition } from '#assemblies/openin
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { leafTypes, sealsFor, withSecond } from '#ui/panels/bench/openings/made/choosing.ts'
 import type { MadeProps } from '#ui/panels/bench/openings/made/MadeFields.tsx'
-import { SEAL_WORDS } from '#ui/panels/bench/openings/made/madeWords.ts'
+import { sealWords } from '#ui/panels/bench/openings/made/madeWords.ts'
 import { useCatalogue } from '#ui/session.ts'
 
 const USUAL = 'usual'
@@ -49,7 +49,7 @@ function SecondSeal({ opening, made, name, onMake, second }: MadeProps & { reado
       name={`${name}-second-seal`}
       label="Seals of the second door"
       value={made.second.seal}
-      options={sealsFor(second, opening.kind).map((seal) => ({ value: seal, text: SEAL_WORDS[seal] }))}
+      options={sealsFor(second, opening.kind).map((seal) => ({ value: seal, text: sealWords(seal, second) }))}
       onChoose={(seal) => onMake({ ...made, second: { type, seal } })}
     />
   )

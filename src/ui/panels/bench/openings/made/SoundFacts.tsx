@@ -1,7 +1,11 @@
 import type { Opening } from '#analysis/room.ts'
-import type { OpeningMade } from '#assemblies/opening.ts'
 import type { OpeningSound } from '#assemblies/openingSound.ts'
-import { type OctaveRow, octaveRows, openingStcWords } from '#ui/panels/bench/openings/made/madeWords.ts'
+import {
+  choiceCautions,
+  type OctaveRow,
+  octaveRows,
+  openingStcWords,
+} from '#ui/panels/bench/openings/made/madeWords.ts'
 import { useOpeningSounds } from '#ui/panels/bench/openings/made/useOpeningSound.ts'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
 import { useCatalogue, useScheme } from '#ui/session.ts'
@@ -11,13 +15,15 @@ import { fixed } from '#units/format.ts'
 export function SoundFacts({ opening }: { readonly opening: Opening }) {
   const sounds = useOpeningSounds()
   const scheme = useScheme()
+  const catalogue = useCatalogue()
   if (!sounds) return null
-  const { made, sound } = sounds(opening)
+  const { sound } = sounds(opening)
+  const chosen = scheme.openings?.[opening.id]
   return (
     <section aria-label={`Sound through ${opening.name}`}>
       <h3 className="curve-title">Sound through it in {scheme.name}</h3>
       {sound.ok ? <Known sound={sound.value} opening={opening} /> : <Problems texts={[sound.error]} />}
-      {made && <ChoiceCautions made={made} isChosen={scheme.openings?.[opening.id] !== undefined} />}
+      {chosen && <Problems texts={choiceCautions(chosen, catalogue)} />}
     </section>
   )
 }
@@ -82,12 +88,4 @@ function OctaveTable({ rows, name }: { readonly rows: readonly OctaveRow[]; read
       </tbody>
     </table>
   )
-}
-
-/** What has to be read where something new is put into an opening, in full. */
-function ChoiceCautions({ made, isChosen }: { readonly made: OpeningMade; readonly isChosen: boolean }) {
-  const { openingTypes } = useCatalogue()
-  if (!isChosen) return null
-  const types = [made.type, made.second?.type].flatMap((id) => (id === undefined ? [] : [openingTypes.get(id)]))
-  return <Problems texts={[...new Set(types.flatMap((type) => type?.cautions ?? []))]} />
 }

@@ -3,15 +3,32 @@ import { octaveLoss, SHOWN_LOSS_CAP_DB } from '#acoustics/curve.ts'
 import { wholeLoss } from '#analysis/openings/sound.ts'
 import type { Opening } from '#analysis/room.ts'
 import type { Catalogue } from '#assemblies/assembly.ts'
-import type { OpeningMade, SealCondition } from '#assemblies/opening.ts'
+import type { OpeningMade, OpeningType, SealCondition } from '#assemblies/opening.ts'
 import type { OpeningSound } from '#assemblies/openingSound.ts'
 import { likelyWords } from '#ui/panels/words.ts'
+import { unreachable } from '#units/result.ts'
 
-/** How the seals are, as a list offers it. */
-export const SEAL_WORDS: Readonly<Record<SealCondition, string>> = {
-  good: 'In good order, as tested',
-  worn: 'Worn or missing: open all round',
-  undercut: 'Cut off above the floor, worn elsewhere',
+/** How the seals are, as a list offers it; a leaf that was tested with its cracks has none to wear. */
+export function sealWords(seal: SealCondition, { seals }: Pick<OpeningType, 'seals'>): string {
+  switch (seal) {
+    case 'good':
+      return seals === 'cracks-included' ? 'As tested, with its usual cracks' : 'In good order, as tested'
+    case 'worn':
+      return 'Worn or missing: open all round'
+    case 'undercut':
+      return seals === 'cracks-included' ? 'Cut off above the floor' : 'Cut off above the floor, worn elsewhere'
+    default:
+      return unreachable(seal)
+  }
+}
+
+/** What has to be read where something is put into an opening, in full, each once. */
+export function choiceCautions(
+  made: OpeningMade,
+  { openingTypes }: Pick<Catalogue, 'openingTypes'>,
+): readonly string[] {
+  const types = [made.type, made.second?.type].flatMap((id) => (id === undefined ? [] : [openingTypes.get(id)]))
+  return [...new Set(types.flatMap((type) => type?.cautions ?? []))]
 }
 
 const SHORT_SEALS: Readonly<Record<SealCondition, string>> = {
@@ -30,7 +47,10 @@ export function madeWords(made: OpeningMade | null, { openingTypes }: Pick<Catal
   const panes = made.panes
     ? `, ${made.panes.outer.thicknessMm} | ${made.panes.gapMm} | ${made.panes.inner.thicknessMm} mm`
     : ''
-  const seals = type.seals === 'none' ? '' : `, ${SHORT_SEALS[made.seal]}`
+  const seals =
+    type.seals === 'none' || (type.seals === 'cracks-included' && made.seal === 'good')
+      ? ''
+      : `, ${SHORT_SEALS[made.seal]}`
   return `${type.shortName}${behind}${panes}${seals}`
 }
 
