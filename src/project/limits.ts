@@ -24,3 +24,17 @@ export const MOST_BENDS = 20
 export const MOST_HOLES = 1000
 /** A finished room rings no longer than a cathedral. @source our own choice */
 export const MOST_REVERBERATION_S = 20
+/** Levels and level differences past these are slips, dB. @source our own choice */
+export const LOWEST_DB = -50
+export const HIGHEST_DB = 200
+/** Of one standard deviation of a source's levels, dB. @source our own choice */
+export const MOST_SD_DB = 30
+/** Highest NC or NR, and highest dBA or dBC, that limits something. @source our own choice */
+export const HIGHEST_CURVE = 80
+export const HIGHEST_LIMIT_DB = 120
+/** Of a receiver in the open: past it, weather decides. @source our own choice */
+export const FARTHEST_MM: Millimetres = 10_000_000
+/** Of what a screen or turning away takes off, dB. @source our own choice */
+export const MOST_SCREENED_DB = 40
+/** Of a receiver's room, m3, and of its absorption, m2. @source our own choice */
+export const MOST_VOLUME = 100_000

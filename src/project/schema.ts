@@ -6,16 +6,24 @@ import { SEAL_CONDITIONS } from '#assemblies/opening.ts'
 import { typedAssemblySchema } from '#assemblies/schema.ts'
 import {
   DEEPEST_MM,
+  FARTHEST_MM,
+  HIGHEST_CURVE,
+  HIGHEST_DB,
+  HIGHEST_LIMIT_DB,
   LARGEST_MM,
   LARGEST_PX,
   LONGEST_NAME,
   LONGEST_NOTE,
+  LOWEST_DB,
   MOST_ASSEMBLIES,
   MOST_BENDS,
   MOST_HOLES,
   MOST_PEOPLE,
   MOST_REVERBERATION_S,
+  MOST_SCREENED_DB,
+  MOST_SD_DB,
   MOST_UNDERLAYS,
+  MOST_VOLUME,
 } from '#project/limits.ts'
 import { FORMAT } from '#project/project.ts'
 
@@ -46,7 +54,7 @@ const planPoint = z.strictObject({ xMm: coordinate, yMm: coordinate })
 const ring = z.array(planPoint).min(3, { error: 'needs at least three corners' })
 
 /** dB, of any level or level difference. */
-const level = z.number().min(-50).max(200)
+const level = z.number().min(LOWEST_DB).max(HIGHEST_DB)
 
 const octaves = z.strictObject({
   63: level.nullable(),
@@ -223,23 +231,27 @@ const source = z.strictObject({
   levelsDb: octaves,
   place: z.enum(['room-average', 'one-metre', 'facade']),
   basis: z.enum(['seen', 'memory', 'measured']),
-  sdDb: z.number().min(0).max(30),
+  sdDb: z.number().min(0).max(MOST_SD_DB),
   shakes: z.boolean(),
 })
 
 const limit = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.enum(['NC', 'NR']), index: z.number().min(0).max(80) }),
-  z.strictObject({ kind: z.enum(['dBA', 'dBC']), levelDb: z.number().min(0).max(120) }),
+  z.strictObject({ kind: z.enum(['NC', 'NR']), index: z.number().min(0).max(HIGHEST_CURVE) }),
+  z.strictObject({ kind: z.enum(['dBA', 'dBC']), levelDb: z.number().min(0).max(HIGHEST_LIMIT_DB) }),
 ])
 
 const receiverPlace = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('room'),
-    volumeM3: z.number().positive().max(100_000),
+    volumeM3: z.number().positive().max(MOST_VOLUME),
     furnishing: z.enum(['furnished', 'bare', 'typed']),
-    absorptionM2: z.number().positive().max(100_000).nullable(),
+    absorptionM2: z.number().positive().max(MOST_VOLUME).nullable(),
   }),
-  z.strictObject({ kind: z.literal('outdoors'), distanceMm: z.number().positive().max(1e7), atFacade: z.boolean() }),
+  z.strictObject({
+    kind: z.literal('outdoors'),
+    distanceMm: z.number().positive().max(FARTHEST_MM),
+    atFacade: z.boolean(),
+  }),
   z.strictObject({ kind: z.literal('this-room') }),
 ])
 
@@ -252,14 +264,14 @@ const receiver = z.strictObject({
   through: z.array(
     z.strictObject({
       surface: id,
-      distanceMm: z.number().positive().max(1e7).optional(),
-      screenedDb: z.number().min(0).max(40).optional(),
+      distanceMm: z.number().positive().max(FARTHEST_MM).optional(),
+      screenedDb: z.number().min(0).max(MOST_SCREENED_DB).optional(),
     }),
   ),
   limit,
   limitPreset: id.nullable(),
   hasBeat: z.boolean(),
-  backgroundNc: z.number().min(0).max(80),
+  backgroundNc: z.number().min(0).max(HIGHEST_CURVE),
   junction: z.enum(JUNCTION_CLASSES),
   linedBeyond: z.enum(['none', 'shared', 'all']),
   measured: z.array(z.strictObject({ id, when: z.enum(['before', 'after']), name, differenceDb: octaves })),

@@ -48,6 +48,7 @@ export function partOfRoom(room: Room, part: OutlinePart, naming: PartNaming): R
   const closing = partitionWall(naming.construction, give('wall'), corners.at(-1)!.id, corners[0]!.id)
   const first = inner.findIndex(({ id }) => id === room.corners[0]?.id)
   const ring = turned(corners, [...walls, closing], Math.max(0, first) + 1)
+  const surfaces = new Set([naming.ceilingId, naming.floorId, ...walls.map(({ id }) => id)])
   return {
     closingWall: closing.id,
     copies,
@@ -59,6 +60,8 @@ export function partOfRoom(room: Room, part: OutlinePart, naming: PartNaming): R
       ceiling: { ...room.ceiling, id: naming.ceilingId },
       floor: { ...room.floor, id: naming.floorId },
       openings: openingsOf(room, part, (id) => copies.get(id) ?? id),
+      // What goes through a surface that was cut stays with the first room, whose surface keeps the id.
+      ...(room.ducts && { ducts: room.ducts.filter(({ surface }) => surfaces.has(surface)) }),
       diagonals: room.diagonals.filter(({ from, to }) =>
         [from, to].every((id) => inner.some((corner) => corner.id === id)),
       ),

@@ -6,6 +6,7 @@ import type { Partition, PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import { named } from '#state/commands/check.ts'
 import { partOfRoom, type RoomPart } from '#state/commands/cutPart.ts'
+import { withTargetsCut } from '#state/commands/cutTargets.ts'
 import { shareThings } from '#state/commands/cutThings.ts'
 import { idGiver, noRoom } from '#state/commands/edit.ts'
 import { checked } from '#state/commands/outline.ts'
@@ -13,6 +14,7 @@ import { partitionDepths } from '#state/commands/partitionSides.ts'
 import { withPartedPartitions } from '#state/commands/partPartition.ts'
 import { ringOf } from '#state/commands/rings.ts'
 import { freeRoomName } from '#state/commands/roomNames.ts'
+import { withCopies } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** What a new partition is. */
@@ -49,7 +51,9 @@ export function cutProject(
   if (bad && !bad.ok) return fail(cutWords(room, { kind: 'too-many' }))
   const made = rooms.flatMap((outcome) => (outcome.ok ? [outcome.value] : []))
   const id = give('partition')
-  const cutIn = withBoth(project, room, [first, second], made, { ...cut, name: cut.name.trim(), id })
+  const both = withBoth(project, room, [first, second], made, { ...cut, name: cut.name.trim(), id })
+  const halves = { first: first.room.id, second: second.room.id, copies: second.copies }
+  const cutIn = withTargetsCut(both, { formerId: room.id, ...halves, give })
   const parted = withPartedPartitions(cutIn, { former: room, split: split.value, parts: [first, second], give })
   return parted.ok ? ok({ ...parted.value, partitions: lastOf(parted.value.partitions, id) }) : parted
 }
@@ -140,12 +144,8 @@ function withBoth(
 
 /** A scheme that says of the new room's surfaces what it said of those they were cut from. */
 function inBoth(scheme: Scheme, { copies, room }: RoomPart): Scheme {
-  const choices = { ...scheme.choices }
-  for (const [from, to] of copies) {
-    const choice = scheme.choices[from]
-    if (choice) choices[to] = choice
-  }
-  if (!scheme.runsThrough) return { ...scheme, choices }
+  const copied = withCopies(scheme, copies)
+  if (!scheme.runsThrough) return copied
   const corners = new Set(room.corners.map(({ id }) => id))
   const runsThrough = Object.fromEntries(
     Object.entries(scheme.runsThrough).map(([corner, wall]) => [
@@ -153,5 +153,5 @@ function inBoth(scheme: Scheme, { copies, room }: RoomPart): Scheme {
       corners.has(corner) ? (copies.get(wall) ?? wall) : wall,
     ]),
   )
-  return { ...scheme, choices, runsThrough }
+  return { ...copied, runsThrough }
 }

@@ -2,10 +2,11 @@ import type { Room } from '#analysis/room.ts'
 import type { Scheme } from '#analysis/scheme.ts'
 import type { Partition, PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
+import { followReceivers } from '#state/commands/followTargets.ts'
 import { followWalls } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
-/** The project with one room changed, every scheme's choices following its walls; refuses an unknown room. */
+/** The project with one room changed, every scheme's choices and every receiver following its walls; refuses an unknown room. */
 export function editRoom(
   project: Project,
   roomId: string,
@@ -21,6 +22,7 @@ export function editRoom(
     ...project,
     rooms: project.rooms.with(index, changed.value),
     partitions: withTheirWalls(project.partitions, changed.value),
+    receivers: followReceivers(project.receivers, room, changed.value),
     schemes: followWalls(project.schemes, room, changed.value),
   })
 }
@@ -94,9 +96,10 @@ export function idGiver(project: Project): (prefix: string) => string {
   }
 }
 
-function projectIds({ rooms, partitions, underlays, schemes }: Project): readonly string[] {
+function projectIds({ rooms, partitions, underlays, schemes, receivers, sources }: Project): readonly string[] {
   const boxes = schemes.flatMap((scheme) => scheme.boxes ?? [])
-  return [...rooms.flatMap(roomIds), ...[...partitions, ...underlays, ...boxes].map(({ id }) => id)]
+  const heard = [...sources, ...receivers, ...receivers.flatMap(({ measured }) => measured)]
+  return [...rooms.flatMap(roomIds), ...[...partitions, ...underlays, ...boxes, ...heard].map(({ id }) => id)]
 }
 
 function roomIds(room: Room): readonly string[] {

@@ -4,13 +4,15 @@ import type { Point } from '#geometry/polygon.ts'
 import type { PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import { turned } from '#state/commands/cutPart.ts'
+import { withTargetsJoined } from '#state/commands/cutTargets.ts'
 import { idGiver } from '#state/commands/edit.ts'
+import { throughCopies } from '#state/commands/followTargets.ts'
 import { withIdsApart } from '#state/commands/idsApart.ts'
 import { diagonalsOf, isAlike, isStraight, withoutCorner } from '#state/commands/mergeWalls.ts'
 import { checked } from '#state/commands/outline.ts'
 import { withWholePartitions } from '#state/commands/partPartition.ts'
 import { type Faces, reunited } from '#state/commands/reunited.ts'
-import { cornersFollowed, prunedSchemes } from '#state/commands/wallChoices.ts'
+import { cornersFollowed, prunedSchemes, withCopies } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** The project with the two rooms of a partition made one again: the first stays, the partition and its openings go. */
@@ -24,7 +26,12 @@ export function joinedRooms(given: Project, partitionId: string): Result<Project
   const [first, second] = partition.sides.map((side) => openRing(project, side))
   if (!first || !second || first.room === second.room) return cannotJoin(partition.name)
   const jambs = [give('wall'), give('wall')] as const
-  const schemes = withJambs(project.schemes, jambs, first)
+  // What is built against the two short walls is what is built against the walls beside them.
+  const beside = [
+    [first.lastWall.id, jambs[0]],
+    [first.firstWall.id, jambs[1]],
+  ] as const
+  const schemes = project.schemes.map((scheme) => withCopies(scheme, beside))
   const joined = checked(mergedEnds(ringAround(first, second, jambs, give), jambs, schemes))
   if (!joined.ok) return cannotJoin(partition.name)
   const room = startedWhereItWas(joined.value, [first.room, second.room])
@@ -37,8 +44,12 @@ export function joinedRooms(given: Project, partitionId: string): Result<Project
   const followed = schemes.map((scheme) =>
     cornersFollowed(cornersFollowed(scheme, first.room, room), second.room, room),
   )
-  const whole = withWholePartitions({ ...project, rooms, partitions, schemes: followed })
-  return ok({ ...whole, schemes: prunedSchemes(whole.schemes, whole.rooms) })
+  const heard = project.receivers.map((receiver) =>
+    receiver.room === first.room.id ? { ...receiver, through: throughCopies(receiver.through, beside) } : receiver,
+  )
+  const whole = withWholePartitions({ ...project, rooms, partitions, receivers: heard, schemes: followed })
+  const targets = withTargetsJoined(whole, whole.rooms.find(({ id }) => id === room.id) ?? room, second.room)
+  return ok({ ...targets, schemes: prunedSchemes(targets.schemes, targets.rooms) })
 }
 
 function cannotJoin(name: string): Result<never, Refusal> {
@@ -98,8 +109,21 @@ function ringAround(first: OpenRing, second: OpenRing, jambs: readonly [string, 
     drops: reunited(one.drops, other.drops, faces),
     furniture: [...one.furniture, ...other.furniture],
     diagonals: [...one.diagonals, ...other.diagonals],
+    ...ductsOf(one, other, there),
   }
   return { ...ring, diagonals: diagonalsOf(ring) }
+}
+
+/** A duct through the second room's ceiling or floor goes through the first's now; one through the partition goes. */
+function ductsOf(one: Room, other: Room, walls: ReadonlySet<string>): Pick<Room, 'ducts'> {
+  if (!one.ducts && !other.ducts) return {}
+  const became = new Map([
+    [other.ceiling.id, one.ceiling.id],
+    [other.floor.id, one.floor.id],
+  ])
+  const moved = (other.ducts ?? []).map((duct) => ({ ...duct, surface: became.get(duct.surface) ?? duct.surface }))
+  const stays = (surface: string) => walls.has(surface) || surface === one.ceiling.id || surface === one.floor.id
+  return { ducts: [...(one.ducts ?? []), ...moved].filter(({ surface }) => stays(surface)) }
 }
 
 type Give = (prefix: string) => string
@@ -113,17 +137,6 @@ function heightsOf(one: Room, other: Room, faces: Faces, give: Give): Pick<Room,
   const corners = other.corners.map(({ xMm, yMm }) => ({ xMm, yMm }))
   const part: CeilingPart = { id: give('part'), name: other.name, corners, heights: other.heights }
   return { heights: one.heights, ceilingParts: [...one.ceilingParts, part, ...other.ceilingParts] }
-}
-
-/** Schemes that build against the two short walls what they build against the walls beside them. */
-function withJambs(schemes: readonly Scheme[], jambs: readonly [string, string], first: OpenRing): readonly Scheme[] {
-  return schemes.map((scheme) => {
-    const choices = { ...scheme.choices }
-    const [last, next] = [choices[first.lastWall.id], choices[first.firstWall.id]]
-    if (last) choices[jambs[0]] = last
-    if (next) choices[jambs[1]] = next
-    return { ...scheme, choices }
-  })
 }
 
 /** Takes out the corners at the partition's ends where walls run on in one line and are alike. */

@@ -7,8 +7,8 @@ import type { Millimetres } from '#units/quantity.ts'
 const ON_LINE_MM = 0.1
 
 /**
- * Takes a corner out: its two walls become one, which keeps the id and the facts of one of them. Openings stay at their
- * places; diagonals that ended there, or that a wall now joins, go.
+ * Takes a corner out: its two walls become one, which keeps the id and the facts of one of them. Openings and ducts stay at
+ * their places; diagonals that ended there, or that a wall now joins, go.
  */
 export function withoutCorner(room: Room, index: number, keeps: 'before' | 'after' = 'before'): Room {
   const count = room.corners.length
@@ -25,8 +25,13 @@ export function withoutCorner(room: Room, index: number, keeps: 'before' | 'afte
   })
   const corners = room.corners.toSpliced(index, 1)
   const walls = room.walls.map((wall) => (wall.id === first.id ? kept : wall)).toSpliced(index, 1)
-  const merged = { ...room, corners, walls, openings }
+  const merged = { ...room, corners, walls, openings, ...ductsMoved(room, [first.id, second.id], kept.id) }
   return { ...merged, diagonals: diagonalsOf(merged) }
+}
+
+function ductsMoved({ ducts }: Room, walls: readonly string[], kept: string): Pick<Room, 'ducts'> {
+  if (!ducts) return {}
+  return { ducts: ducts.map((duct) => (walls.includes(duct.surface) ? { ...duct, surface: kept } : duct)) }
 }
 
 /** The diagonals that still run across the room, between corners that are there and no wall joins. */
@@ -61,7 +66,8 @@ export function isAlike(one: SurfaceFacts, other: SurfaceFacts, schemes: readonl
   if (facts(one) !== facts(other)) return false
   return schemes.every((scheme) => {
     const [a, b] = [choiceFor(scheme, one.id), choiceFor(scheme, other.id)]
-    return a.assembly === b.assembly && a.removeLining === b.removeLining
+    const gaps = [one, other].map(({ id }) => scheme.leaks?.[id]?.gapMm)
+    return a.assembly === b.assembly && a.removeLining === b.removeLining && gaps[0] === gaps[1]
   })
 }
 

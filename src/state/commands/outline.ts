@@ -24,13 +24,18 @@ export function drawOutline(roomId: string, points: readonly Point[]): Command {
       editRoom(project, roomId, (room) => {
         const { corners, walls } = outlineFrom(drawnRing(points), room.walls[0] ?? NEW_SURFACE, idGiver(project))
         const furniture = room.furniture.filter((piece) => meetsRoom({ ...room, corners }, ringOf(footprint(piece))))
-        return checked({ ...room, corners, walls, furniture, ...NOTHING_MEASURED })
+        return checked({ ...room, corners, walls, furniture, ...NOTHING_MEASURED, ...throughNoWall(room) })
       }),
   }
 }
 
 /** What goes with the old outline. */
 const NOTHING_MEASURED = { openings: [], obstacles: [], drops: [], ceilingParts: [], diagonals: [] } as const
+
+/** Ducts that go through a wall go with the walls. */
+function throughNoWall({ ducts, ceiling, floor }: Room): Pick<Room, 'ducts'> {
+  return ducts ? { ducts: ducts.filter(({ surface }) => surface === ceiling.id || surface === floor.id) } : {}
+}
 
 /** Starts the outline from width (along x) and length (along y). */
 export function startRectangle(roomId: string, width: Millimetres, length: Millimetres): Command {

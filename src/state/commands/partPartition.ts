@@ -1,14 +1,14 @@
 import type { Room } from '#analysis/room.ts'
-import type { Scheme } from '#analysis/scheme.ts'
 import type { OutlineCut } from '#geometry/cutOutline.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Partition, PartitionSide, Project } from '#project/project.ts'
 import type { Refusal } from '#state/command.ts'
 import type { RoomPart } from '#state/commands/cutPart.ts'
+import { throughCopies } from '#state/commands/followTargets.ts'
 import { isAlike, isStraight, withoutCorner } from '#state/commands/mergeWalls.ts'
 import { splitWall } from '#state/commands/outline.ts'
 import { partitionAt } from '#state/commands/partitionSides.ts'
-import { cornersFollowed } from '#state/commands/wallChoices.ts'
+import { cornersFollowed, withCopies } from '#state/commands/wallChoices.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** A cut that was made in a room: what the room was, where it was cut, and its two parts. */
@@ -60,7 +60,12 @@ function partedAt(project: Project, { former, split, parts, give }: MadeCut, edg
     ...project,
     rooms: project.rooms.map((it) => (it === room ? behindNow : it)),
     schemes: project.schemes.map((scheme) =>
-      cornersFollowed(withCopiedChoice(scheme, behind.wall, added), room, behindNow),
+      cornersFollowed(withCopies(scheme, [[behind.wall, added]]), room, behindNow),
+    ),
+    receivers: project.receivers.map((receiver) =>
+      receiver.room === room.id
+        ? { ...receiver, through: throughCopies(receiver.through, [[behind.wall, added]]) }
+        : receiver,
     ),
     partitions: [...kept, { ...partition, id: give('partition'), name, sides: pair(right) }],
   })
@@ -74,11 +79,6 @@ function withSwappedIds(room: Room, one: string, other: string): Room {
     walls: room.walls.map((wall) => ({ ...wall, id: swapped(wall.id) })),
     openings: room.openings.map((opening) => ({ ...opening, wall: swapped(opening.wall) })),
   }
-}
-
-function withCopiedChoice(scheme: Scheme, from: string, to: string): Scheme {
-  const choice = scheme.choices[from]
-  return choice ? { ...scheme, choices: { ...scheme.choices, [to]: choice } } : scheme
 }
 
 function cannotPart({ name }: Partition, { message }: Refusal): Result<never, Refusal> {

@@ -4,6 +4,7 @@ import type { Point } from '#geometry/polygon.ts'
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
 import { editRoom, idGiver, noRoom } from '#state/commands/edit.ts'
+import { withLeadsOf } from '#state/commands/followTargets.ts'
 import { drawnRing, NEW_CEILING, NEW_FLOOR, NEW_SURFACE, outlineFrom } from '#state/commands/newOutline.ts'
 import { checked } from '#state/commands/outline.ts'
 import { ringOf } from '#state/commands/rings.ts'
@@ -39,7 +40,7 @@ export function renameRoom(roomId: string, name: string): Command {
   }
 }
 
-/** Takes a room out with its partitions and with what schemes chose for it. */
+/** Takes a room out with its partitions, with what schemes chose for it and with who hears it. */
 export function deleteRoom(roomId: string): Command {
   return {
     label: 'delete room',
@@ -50,7 +51,9 @@ export function deleteRoom(roomId: string): Command {
       }
       const rooms = project.rooms.filter((room) => room.id !== roomId)
       const partitions = project.partitions.filter(({ sides }) => sides.every((side) => side.room !== roomId))
-      return ok({ ...project, rooms, partitions, schemes: prunedSchemes(project.schemes, rooms) })
+      const receivers = project.receivers.filter((receiver) => receiver.room !== roomId)
+      const schemes = prunedSchemes(project.schemes, rooms)
+      return ok(withLeadsOf({ ...project, rooms, partitions, receivers, schemes }))
     },
   }
 }

@@ -1,17 +1,20 @@
 import type { Room, Wall } from '#analysis/room.ts'
-import type { Choice, Scheme } from '#analysis/scheme.ts'
+import type { Choice, Leaks, Scheme } from '#analysis/scheme.ts'
+import { withBoxesOf, withDuctsOf } from '#state/commands/ductChoices.ts'
 import { followOpenings, withOpeningsOf } from '#state/commands/openingChoices.ts'
 
 /**
  * Schemes after a change of a room: a new wall takes the choice of the wall it follows (one it was split from, or the
- * former first wall of an outline drawn anew); what was said of walls, corners, obstacles and openings that are gone goes
- * with them.
+ * former first wall of an outline drawn anew); what was said of walls, corners, obstacles, openings and ducts that are gone
+ * goes with them.
  */
 export function followWalls(schemes: readonly Scheme[], former: Room, room: Room): readonly Scheme[] {
   const follows = followedWalls(former, room)
   const gone = goneIds(former.walls, room.walls)
   const taken = goneIds(former.obstacles, room.obstacles)
-  const filled = followOpenings(schemes, former, room)
+  const lost = goneIds(former.ducts ?? [], room.ducts ?? [])
+  const opened = followOpenings(schemes, former, room)
+  const filled = lost.size === 0 ? opened : opened.map((scheme) => withDuctsOf(scheme, (id) => !lost.has(id)))
   const followed =
     follows.size === 0 && gone.size === 0 ? filled : filled.map((scheme) => chosen(scheme, follows, gone))
   const isSame = former.corners.length === room.corners.length && follows.size === 0 && gone.size === 0
@@ -50,7 +53,7 @@ function sameSide(former: Room, room: Room, corner: string, wallId: string): str
 }
 
 /** For every wall that is new: the former wall whose choice it takes. */
-function followedWalls(former: Room, room: Room): ReadonlyMap<string, string> {
+export function followedWalls(former: Room, room: Room): ReadonlyMap<string, string> {
   const there = new Set(former.walls.map((wall) => wall.id))
   const follows = new Map<string, string>()
   let last = [room.walls.at(-1), former.walls[0]].map((wall) => wall?.id ?? '').find((id) => there.has(id))
@@ -62,22 +65,57 @@ function followedWalls(former: Room, room: Room): ReadonlyMap<string, string> {
 }
 
 function chosen(scheme: Scheme, follows: ReadonlyMap<string, string>, gone: ReadonlySet<string>): Scheme {
-  const choices: Record<string, Choice> = {}
-  for (const [id, choice] of Object.entries(scheme.choices)) if (!gone.has(id)) choices[id] = choice
-  for (const [id, from] of follows) {
-    const choice = scheme.choices[from]
-    if (choice) choices[id] = choice
-  }
-  return { ...scheme, choices }
+  const copied = withCopies(
+    scheme,
+    [...follows].map(([id, from]) => [from, id] as const),
+  )
+  return gone.size === 0 ? copied : withSurfacesOf(copied, (id) => !gone.has(id))
 }
 
-/** Schemes without what they say of surfaces, corners, obstacles and openings that are in none of the rooms. */
+/** A scheme that says of new surfaces what it says of those they follow; a hole stays where it is. */
+export function withCopies(scheme: Scheme, copies: Iterable<readonly [from: string, to: string]>): Scheme {
+  const choices: Record<string, Choice> = { ...scheme.choices }
+  const leaks: Record<string, Leaks> = { ...scheme.leaks }
+  for (const [from, to] of copies) {
+    const choice = scheme.choices[from]
+    if (choice) choices[to] = choice
+    const gapMm = scheme.leaks?.[from]?.gapMm
+    if (gapMm !== undefined) leaks[to] = { gapMm, holes: [] }
+  }
+  return { ...scheme, choices, ...(Object.keys(leaks).length > 0 && { leaks }) }
+}
+
+/** A scheme without what it says of surfaces that are not there. */
+function withSurfacesOf(scheme: Scheme, isThere: (id: string) => boolean): Scheme {
+  const { leaks, ...rest } = scheme
+  const kept = Object.entries(leaks ?? {}).filter(([id]) => isThere(id))
+  return {
+    ...rest,
+    choices: Object.fromEntries(Object.entries(scheme.choices).filter(([id]) => isThere(id))),
+    ...(kept.length > 0 && { leaks: Object.fromEntries(kept) }),
+  }
+}
+
+/** Schemes without what they say of rooms, surfaces, corners, obstacles, openings and ducts that are not there. */
 export function prunedSchemes(schemes: readonly Scheme[], rooms: readonly Room[]): readonly Scheme[] {
-  const surfaces = new Set(rooms.flatMap(({ walls, ceiling, floor }) => [...walls, ceiling, floor].map(({ id }) => id)))
-  const obstacles = new Set(rooms.flatMap((room) => room.obstacles.map(({ id }) => id)))
-  const corners = new Set(rooms.flatMap((room) => room.corners.map(({ id }) => id)))
-  const openings = new Set(rooms.flatMap((room) => room.openings.map(({ id }) => id)))
-  return schemes.map((scheme) => withOpeningsOf(pruned(scheme, surfaces, obstacles, corners), (id) => openings.has(id)))
+  const idsOf = (things: (room: Room) => readonly { readonly id: string }[]) =>
+    new Set(rooms.flatMap((room) => things(room).map(({ id }) => id)))
+  const surfaces = idsOf(({ walls, ceiling, floor }) => [...walls, ceiling, floor])
+  const [obstacles, corners] = [idsOf((room) => room.obstacles), idsOf((room) => room.corners)]
+  const [openings, ducts] = [idsOf((room) => room.openings), idsOf((room) => room.ducts ?? [])]
+  return schemes.map((scheme) => {
+    const standing = pruned(
+      withSurfacesOf(scheme, (id) => surfaces.has(id)),
+      surfaces,
+      obstacles,
+      corners,
+    )
+    const filled = withOpeningsOf(standing, (id) => openings.has(id))
+    return withBoxesOf(
+      withDuctsOf(filled, (id) => ducts.has(id)),
+      rooms,
+    )
+  })
 }
 
 function pruned(
@@ -86,11 +124,10 @@ function pruned(
   obstacles: ReadonlySet<string>,
   corners: ReadonlySet<string>,
 ): Scheme {
-  const { choices, takenOut, runsThrough } = scheme
+  const { takenOut, runsThrough } = scheme
   const kept = Object.entries(runsThrough ?? {}).filter(([corner, wall]) => corners.has(corner) && surfaces.has(wall))
   return {
     ...scheme,
-    choices: Object.fromEntries(Object.entries(choices).filter(([id]) => surfaces.has(id))),
     ...(takenOut && { takenOut: takenOut.filter((id) => obstacles.has(id)) }),
     ...(runsThrough && { runsThrough: Object.fromEntries(kept) }),
   }
