@@ -38,7 +38,7 @@ function isOfSurface(kind: PathShare['path']['kind']): boolean {
 function whereWords(decides: number | null, weighted: 'dBA' | 'dBC' | null): string {
   if (decides === null) return ', as for a source that is equally loud in all octaves'
   const hz = OCTAVES_HZ[decides]
-  return weighted === null ? ` at ${hz} Hz` : ` in ${weighted}, most of it at ${hz} Hz`
+  return weighted === null ? ` at ${hz} Hz` : ` in ${weighted}, where ${hz} Hz counts most`
 }
 
 function percentWords(share: number): string {
