@@ -1,3 +1,5 @@
+import { checkBoxes } from '#analysis/boxes/checkBoxes.ts'
+import { besideBoxes, boxesIn, underBoxes } from '#analysis/boxes/placed.ts'
 import { cautionsFor } from '#analysis/cautions.ts'
 import { cornersAsBuilt } from '#analysis/corners/cornersAsBuilt.ts'
 import { checkFurniture } from '#analysis/furniture/checkFurniture.ts'
@@ -38,16 +40,22 @@ export function analyseScheme(given: AnalysisInput): SchemeAnalysis {
   const input: AnalysisInput = { ...given, room }
   const inset = linedPlan(input)
   if (!inset.ok) return inset
-  const clear = [...inset.value.clear].sort((a, b) => b.areaMm2 - a.areaMm2)
-  const sorted: Inset = { ...inset.value, clear }
+  const lined = [...inset.value.clear].sort((a, b) => b.areaMm2 - a.areaMm2)
+  const sorted: Inset = { ...inset.value, clear: lined }
   const faces = facesOf(input)
   const existing = existingSpace(room, faces.levels)
-  const space = clearSpace(room, faces, clear)
-  const surfaces = allSurfaces(input, sorted, existing, space)
+  const withoutBoxes = clearSpace(room, faces, lined)
+  const surfaces = allSurfaces(input, sorted, existing, withoutBoxes)
+  const boxes = boxesIn(room, scheme)
+  const under = underBoxes(room, faces, boxes)
+  const clear = besideBoxes(lined, boxes)
+  const space = boxes.length > 0 ? clearSpace(under, faces, clear) : withoutBoxes
   const ceilingAssembly = assemblyOf(input, room.ceiling)
-  const ledger = ledgerOf({ room, inset: sorted, surfaces, existing, space, ceilingAssembly })
+  const takes = { room: under, inset: sorted, surfaces, existing, clear, space, boxes, withoutBoxes, ceilingAssembly }
+  const ledger = ledgerOf(takes)
   const heights = space.field
-  const openings = checkOpenings(input, { inset: sorted, clear, surfaces, ledger, heights })
+  const known = { inset: sorted, clear: lined, surfaces, ledger, heights }
+  const openings = checkOpenings({ ...input, room: under }, known)
   const result = {
     schemeId: scheme.id,
     name: scheme.name,
@@ -57,7 +65,8 @@ export function analyseScheme(given: AnalysisInput): SchemeAnalysis {
     surfaces,
     heights,
     openings,
-    furniture: checkFurniture(input, { inset: sorted, clear, surfaces, heights, openings }),
+    furniture: checkFurniture({ ...input, room: under }, { ...known, openings }, boxes),
+    boxes: checkBoxes(input, boxes, { ...known, openings, patches: withoutBoxes.field.patches }),
     corners: cornersAsBuilt(input, { surfaces }),
     takenOut: scheme.takenOut,
     lowestRated: lowestRated(surfaces),

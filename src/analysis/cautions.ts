@@ -1,4 +1,5 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
+import { boxCautions } from '#analysis/cautions/boxes.ts'
 import { ceilingCautions } from '#analysis/cautions/ceiling.ts'
 import { cornerCautions } from '#analysis/cautions/corners.ts'
 import { furnitureCautions } from '#analysis/cautions/furniture.ts'
@@ -20,6 +21,7 @@ export function cautionsFor(input: AnalysisInput, result: Omit<SchemeResult, 'ca
     ...openingCautions(input, result),
     ...cornerCautions(result),
     ...furnitureCautions(result),
+    ...boxCautions(result),
     ...spaceCautions(input, result),
   ]
   const noRoom = all.filter(({ code }) => NO_ROOM.includes(code))

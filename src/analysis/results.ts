@@ -74,10 +74,12 @@ export interface Ledger {
     readonly existing: SquareMetres
     readonly gained: SquareMetres
     readonly obstacles: SquareMetres
-    /** All strips: walls' and obstacles' linings. */
+    /** All strips, walls' and obstacles' linings, and what boxes stand on. */
     readonly lost: SquareMetres
     readonly lostToWalls: SquareMetres
     readonly lostToObstacleLinings: SquareMetres
+    /** Floor that silencer boxes stand on. */
+    readonly lostToBoxes: SquareMetres
     readonly clear: SquareMetres
   }
   readonly keptPercent: number
@@ -88,12 +90,13 @@ export interface Ledger {
     readonly ceilingTakes: Millimetres
     /** Least over the clear plan, away from drops. */
     readonly lowest: Millimetres
-    /** Clear volume over clear area, drops included. */
+    /** Volume over the clear floor up to what hangs there, over its area. */
     readonly mean: Millimetres
   }
   readonly drops: readonly { readonly id: string; readonly name: string; readonly clearHeightMm: Millimetres }[]
   /** Clear floor with at least this height over it. */
   readonly areaAbove: readonly { readonly heightMm: Millimetres; readonly areaM2: SquareMetres }[]
+  /** Of the clear room only what a box fills itself is taken off: what is over it or under it counts. */
   readonly volumeM3: { readonly existing: CubicMetres; readonly clear: CubicMetres }
   readonly parts: number
   readonly addedMassKg: number
@@ -166,6 +169,15 @@ export interface FurnitureCheck {
   readonly problems: readonly Note[]
 }
 
+/** Whether a silencer box of the scheme finds its place; problems are full sentences, empty: it does. */
+export interface BoxCheck {
+  readonly id: string
+  readonly footprint: readonly Point[]
+  /** On the floor; else it hangs. */
+  readonly stands: boolean
+  readonly problems: readonly Note[]
+}
+
 /** Where two walls meet in the scheme as it would be built. */
 export interface CornerAsBuilt {
   readonly cornerId: string
@@ -207,6 +219,8 @@ export interface SchemeResult {
   readonly heights: HeightField
   readonly openings: readonly OpeningCheck[]
   readonly furniture: readonly FurnitureCheck[]
+  /** Of the scheme's silencer boxes in this room. */
+  readonly boxes: readonly BoxCheck[]
   readonly corners: readonly CornerAsBuilt[]
   /** Obstacles the scheme takes out of the room, by id; absent: none. */
   readonly takenOut?: readonly string[] | undefined

@@ -122,6 +122,7 @@ export function aPlanResult(
     heights: { patches: [], worstMissMm: 0 },
     openings: [],
     furniture: [],
+    boxes: [],
     corners: [],
     lowestRated: { surfaceId: 'w1', stc: 52 },
   }
@@ -153,6 +154,7 @@ function aLedger(room: Room, clearMm2: number, outlineMm2: number, clear: readon
       lost: (outlineMm2 - clearMm2) / 1e6,
       lostToWalls: (outlineMm2 - clearMm2) / 1e6,
       lostToObstacleLinings: 0,
+      lostToBoxes: 0,
       clear: clearMm2 / 1e6,
     },
     keptPercent: (100 * clearMm2) / outlineMm2,

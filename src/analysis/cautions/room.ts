@@ -1,4 +1,5 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
+import { closedUpCautions, ductCautions, isClosedUp } from '#analysis/cautions/air.ts'
 import { labelled } from '#analysis/cautions/lining.ts'
 import { bothLengths, list } from '#analysis/cautions/words.ts'
 import limits from '#analysis/data/limits.json'
@@ -12,7 +13,13 @@ type Result = Omit<SchemeResult, 'cautions'>
 /** What local code and licensed trades decide once a room is built into: height, escape, air, fire, electrics, damp. */
 export function roomCautions(input: AnalysisInput, result: Result): readonly Caution[] {
   const built = labelled(input.room).some(({ facts }) => choiceFor(input.scheme, facts.id).assembly !== AS_IS)
-  return [...heightCautions(result), ...takenOutCaution(input), ...(built ? builtCautions(input) : [])]
+  return [
+    ...heightCautions(result),
+    ...takenOutCaution(input),
+    ...(isClosedUp(input.room, input.scheme) ? closedUpCautions(input.room, result) : []),
+    ...(built ? builtCautions(input) : []),
+    ...ductCautions(input),
+  ]
 }
 
 function heightCautions({ ledger }: Result): readonly Caution[] {
@@ -47,14 +54,6 @@ function takenOutCaution({ room, scheme }: AnalysisInput): readonly Caution[] {
 function builtCautions(input: AnalysisInput): readonly Caution[] {
   const whole = (code: string, text: string): Caution => ({ code, kind: 'life-safety', text, surfaces: [] })
   return [
-    whole(
-      'air',
-      'A sealed room needs fresh air brought in by a quiet, lined duct path: have the air supply designed before the room is closed up.',
-    ),
-    whole(
-      'combustion-air',
-      'If a boiler, heater or other fuel-burning appliance stands in or next to this room, sealing it can starve the flame or fill the room with carbon monoxide: a licensed heating engineer must confirm its air supply.',
-    ),
     whole(
       'escape',
       'Doors and windows people may have to escape through keep their clear width, height and sill after the linings, and alarms must be heard or seen inside the quiet room: check both against local code.',

@@ -1,39 +1,37 @@
 import type { AnalysisInput } from '#analysis/analyse.ts'
+import { type PlacedBox, stands } from '#analysis/boxes/placed.ts'
 import { list } from '#analysis/cautions/words.ts'
+import { inwardSweeps, isInClear, met, type Named, solidThings } from '#analysis/furniture/around.ts'
 import { footprintOf } from '#analysis/furniture/footprint.ts'
 import { lowProblems } from '#analysis/furniture/overhead.ts'
 import type { FurnitureCheck, Note, SchemeResult } from '#analysis/results.ts'
 import type { Furniture } from '#analysis/room.ts'
-import { areaWithin } from '#geometry/convex.ts'
-import { outlineArea } from '#geometry/outline.ts'
-import type { Point, Polygon, Ring } from '#geometry/polygon.ts'
+import type { Ring } from '#geometry/polygon.ts'
 
 type Result = Pick<SchemeResult, 'clear' | 'heights' | 'openings' | 'inset' | 'surfaces'>
 
-/** Shapes that share less than this only touch, mm2. */
-const TOUCH_MM2 = 200
-
-/** A shape of the plan with the name it has in a sentence. */
-interface Named {
-  readonly name: string
-  readonly shapes: readonly Pick<Polygon, 'outline' | 'holes'>[]
-}
-
-/** Whether every piece of furniture finds its place in the clear room, free of walls, swings and low drops. */
-export function checkFurniture(input: AnalysisInput, result: Result): readonly FurnitureCheck[] {
+/**
+ * Whether every piece of furniture finds its place in the clear room, free of walls, swings, low drops and boxes.
+ * @param result  its clear plan is the one before boxes stand in it
+ */
+export function checkFurniture(
+  input: AnalysisInput,
+  result: Result,
+  boxes: readonly PlacedBox[],
+): readonly FurnitureCheck[] {
   const { room } = input
   if (room.furniture.length === 0) return []
-  const solid = solids(input, result)
-  const swings = sweeps(input, result)
+  const solid = solidThings(input, result)
+  const swings = inwardSweeps(input, result)
+  const standing = boxes.filter(stands).map(({ box, footprint }) => asNamed(box.name, footprint))
   const pieces = room.furniture.map((piece) => ({
     piece,
     footprint: footprintOf(piece),
     withClearance: footprintOf(piece, piece.clearance),
   }))
   return pieces.map(({ piece, footprint, withClearance }) => {
-    const others = pieces
-      .filter((other) => other.piece !== piece)
-      .map((other): Named => ({ name: other.piece.name, shapes: [{ outline: other.footprint, holes: [] }] }))
+    const beside = pieces.filter((other) => other.piece !== piece)
+    const others = [...beside.map((other) => asNamed(other.piece.name, other.footprint)), ...standing]
     return {
       id: piece.id,
       footprint,
@@ -49,40 +47,8 @@ export function checkFurniture(input: AnalysisInput, result: Result): readonly F
   })
 }
 
-/** What no piece can stand in: linings by wall, and obstacles with theirs. */
-function solids({ room }: AnalysisInput, { inset, surfaces }: Result): readonly Named[] {
-  const walls = room.walls.map(({ id }, index): Named => {
-    const label = surfaces.find((surface) => surface.id === id)?.label ?? `Wall ${index + 1}`
-    return { name: `${label}'s lining`, shapes: inset.strips.filter(({ wall }) => wall === index) }
-  })
-  let edge = room.walls.length
-  const obstacles = room.obstacles.map(({ name, corners }): Named => {
-    const [first, end] = [edge, edge + corners.length]
-    edge = end
-    const outline = corners.map(({ xMm, yMm }): Point => [xMm, yMm])
-    return {
-      name,
-      shapes: [{ outline, holes: [] }, ...inset.strips.filter(({ wall }) => wall >= first && wall < end)],
-    }
-  })
-  return [...walls, ...obstacles]
-}
-
-function sweeps({ room }: AnalysisInput, { openings }: Result): readonly Named[] {
-  return room.openings.flatMap(({ id, name }): Named[] => {
-    const leaves = openings.find((check) => check.id === id)?.door?.leaves ?? []
-    const inward = leaves.filter(({ swing }) => swing === 'in')
-    if (inward.length === 0) return []
-    return [{ name, shapes: inward.map(({ sweep }) => ({ outline: sweep, holes: [] })) }]
-  })
-}
-
-function met(ring: Ring, named: readonly Named[]): string[] {
-  return named.filter(({ shapes }) => areaWithin(ring, shapes) > TOUCH_MM2).map(({ name }) => name)
-}
-
-function isInClear(ring: Ring, { clear }: Result): boolean {
-  return Math.abs(outlineArea(ring)) - areaWithin(ring, clear) <= TOUCH_MM2
+function asNamed(name: string, footprint: Ring): Named {
+  return { name, shapes: [{ outline: footprint, holes: [] }] }
 }
 
 function standsIn({ name }: Furniture, footprint: Ring, solid: readonly Named[], result: Result): readonly Note[] {

@@ -12,14 +12,14 @@ const TOUCH_MM2 = 200
 
 /** Sentences where a ceiling or a drop hangs lower than a piece is high. */
 export function lowProblems(
-  piece: Furniture,
+  piece: Pick<Furniture, 'name' | 'heightMm'>,
   footprint: Ring,
   { drops }: Room,
   { patches }: HeightField,
 ): readonly Note[] {
   const lowest = new Map<string, Millimetres>()
   for (const patch of patches) {
-    const over = leastOver(footprint, patch)
+    const over = leastHeightOver(footprint, patch)
     if (over === null || over >= piece.heightMm - 0.5) continue
     const name = drops.find(({ id }) => id === patch.drop)?.name ?? 'The ceiling'
     lowest.set(name, Math.min(over, lowest.get(name) ?? over))
@@ -31,7 +31,7 @@ export function lowProblems(
 }
 
 /** Least height of a patch over a footprint; null where they share nothing. A plane is lowest at a corner. */
-function leastOver(footprint: Ring, { plan, plane }: HeightPatch): Millimetres | null {
+export function leastHeightOver(footprint: Ring, { plan, plane }: HeightPatch): Millimetres | null {
   if (areaWithin(footprint, plan) < TOUCH_MM2) return null
   const shared = intersection(plan, [{ outline: footprint, holes: [] }])
   const corners = shared.flatMap(({ outline, holes }) => [outline, ...holes].flat())

@@ -30,7 +30,7 @@ function checks(
   const analysed = analyseScheme(input)
   if (!analysed.ok) throw new Error(analysed.error.message)
   const result: SchemeResult = { ...analysed.value, heights: more.heights ?? NO_HEIGHTS }
-  return checkFurniture(input, result)
+  return checkFurniture(input, result, [])
 }
 
 const codes = (check: FurnitureCheck | undefined): string[] => check!.problems.map(({ code }) => code)
