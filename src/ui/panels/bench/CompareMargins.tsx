@@ -1,7 +1,7 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { STRUCTURE_BORNE } from '#analysis/paths/answerNotes.ts'
+import { limitWords, marginInTable, notInMargin } from '#analysis/paths/answerWords.ts'
 import { projectAnswers } from '#state/answers.ts'
-import { limitWords, marginInTable, notInMargin } from '#ui/panels/answerWords.ts'
 import type { ComparedScheme } from '#ui/panels/bench/Compare.tsx'
 import { schemeTitle } from '#ui/panels/words.ts'
 import { useRoom, useShownProject } from '#ui/session.ts'

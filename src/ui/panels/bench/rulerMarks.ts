@@ -1,6 +1,6 @@
+import { marginInTable } from '#analysis/paths/answerWords.ts'
 import { WRONG_GROUND } from '#analysis/paths/next/wrongGround.ts'
 import type { RulerMark } from '#ui/charts/rulerLayout.ts'
-import { marginInTable } from '#ui/panels/answerWords.ts'
 import { type Candidate, depthFrom, type Face, type Measure, type Quiet, quietOf } from '#ui/panels/bench/candidates.ts'
 import { capital, stcWords } from '#ui/panels/words.ts'
 import { formatLength } from '#units/format.ts'

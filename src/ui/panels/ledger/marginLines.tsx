@@ -1,6 +1,4 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
-import type { Source } from '#analysis/target.ts'
-import { decibels } from '#ui/charts/curveWords.ts'
 import {
   decidingWords,
   decisiveShare,
@@ -12,7 +10,9 @@ import {
   shareWords,
   weakestPath,
   whereWords,
-} from '#ui/panels/answerWords.ts'
+} from '#analysis/paths/answerWords.ts'
+import type { Source } from '#analysis/target.ts'
+import { decibels } from '#ui/charts/curveWords.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import { SurfaceRatings } from '#ui/panels/ledger/quietLines.tsx'
 import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'

@@ -1,6 +1,6 @@
 import type { ReceiverAnswer, Verdict } from '#analysis/paths/answer.ts'
+import { decidingWords, limitWords, marginRange, marginWords, notInMargin } from '#analysis/paths/answerWords.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
-import { decidingWords, limitWords, marginRange, marginWords, notInMargin } from '#ui/panels/answerWords.ts'
 import { useHeard } from '#ui/panels/bench/paths/useReceiver.ts'
 import { useSession } from '#ui/session.ts'
 

@@ -1,5 +1,5 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
-import { isOnFlanking, notInMargin } from '#ui/panels/answerWords.ts'
+import { isOnFlanking, notInMargin } from '#analysis/paths/answerWords.ts'
 
 /** What is true but doubtful about an answer, each in full; what stands above already is not said twice. */
 export function AnswerNotes({ answer }: { readonly answer: ReceiverAnswer }) {

@@ -1,9 +1,9 @@
 import { OCTAVES_HZ } from '#acoustics/bands.ts'
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { levelWords, limitWords } from '#analysis/paths/answerWords.ts'
 import { decibels } from '#ui/charts/curveWords.ts'
 import { LevelChart } from '#ui/charts/LevelChart.tsx'
 import { useWidth } from '#ui/charts/useWidth.ts'
-import { levelWords, limitWords } from '#ui/panels/answerWords.ts'
 
 const HEIGHT = 216
 

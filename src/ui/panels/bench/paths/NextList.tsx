@@ -1,6 +1,6 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { gainWords } from '#analysis/paths/answerWords.ts'
 import type { NextStep } from '#analysis/paths/nextSteps.ts'
-import { gainWords } from '#ui/panels/answerWords.ts'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
 import { bothAreas, otherUnit } from '#ui/panels/words.ts'
 import { useShownProject } from '#ui/session.ts'

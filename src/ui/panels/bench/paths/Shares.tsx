@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { PathShare, ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { gainWords, PATH_KIND_WORDS, shareWords } from '#analysis/paths/answerWords.ts'
 import { ShareBar, type ShareOf, shareOf, sortedShares } from '#ui/charts/ShareBars.tsx'
-import { gainWords, PATH_KIND_WORDS, shareWords } from '#ui/panels/answerWords.ts'
 import { useShowPath } from '#ui/panels/bench/paths/useShowPath.ts'
 import { Tabs } from '#ui/panels/bench/Tabs.tsx'
 import type { Hertz } from '#units/quantity.ts'

@@ -1,6 +1,6 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { isOnFlanking } from '#analysis/paths/answerWords.ts'
 import { decibels } from '#ui/charts/curveWords.ts'
-import { isOnFlanking } from '#ui/panels/answerWords.ts'
 
 /** Figures of the whole way: weighted levels, NIC, and what is lost between a laboratory and the site. */
 export function SiteFigures({ answer }: { readonly answer: ReceiverAnswer }) {

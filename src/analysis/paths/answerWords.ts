@@ -2,7 +2,6 @@ import type { PathBasis, PathKind, PathShare, ReceiverAnswer } from '#analysis/p
 import { STRUCTURE_BORNE } from '#analysis/paths/answerNotes.ts'
 import type { Note } from '#analysis/results.ts'
 import type { Limit } from '#analysis/target.ts'
-import { decibels } from '#ui/charts/curveWords.ts'
 import { fixed } from '#units/format.ts'
 import type { Decibels } from '#units/quantity.ts'
 import { unreachable } from '#units/result.ts'
@@ -46,8 +45,14 @@ export function limitWords(limit: Limit): string {
   }
 }
 
+/** 25; 22.5 */
 function plain(value: number): string {
   return fixed(value, 1).replace(/\.0$/, '')
+}
+
+/** 8 dB; 31.8 dB */
+function decibels(value: Decibels): string {
+  return `${plain(value)} dB`
 }
 
 /** tightest at 125 Hz; of a weighted limit: most of it at 125 Hz. */
