@@ -40,7 +40,7 @@ export function SoundInRow({ opening, shown }: Props) {
       </div>
       <div className="row-fields row-made">
         <TypeField {...chosen} label="In this scheme" of={name} nothing="Nothing new" />
-        <SealField {...chosen} of={name} />
+        <SealField {...chosen} of={`${name} in this scheme`} />
       </div>
       {shown?.sound.ok && <Figures sound={shown.sound.value} opening={opening} />}
     </>
