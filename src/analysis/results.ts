@@ -172,9 +172,11 @@ export interface FurnitureCheck {
 /** Whether a silencer box of the scheme finds its place; problems are full sentences, empty: it does. */
 export interface BoxCheck {
   readonly id: string
+  readonly name: string
   readonly footprint: readonly Point[]
-  /** On the floor; else it hangs. */
-  readonly stands: boolean
+  /** Finished floor to its underside; null: it stands on the floor. */
+  readonly undersideMm: Millimetres | null
+  readonly heightMm: Millimetres
   readonly problems: readonly Note[]
 }
 

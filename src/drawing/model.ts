@@ -21,6 +21,7 @@ export type Role =
   | 'ceiling-part'
   | 'height'
   | 'furniture'
+  | 'box'
   | 'corner'
   | 'other-room'
   | 'opening'

@@ -1,6 +1,7 @@
 import { marksBox } from '#drawing/bounds.ts'
 import type { Box, Mark } from '#drawing/model.ts'
 import { createPlacer } from '#drawing/place.ts'
+import { boxLabels, boxMarks } from '#drawing/plan/boxes.ts'
 import { clearDimensions } from '#drawing/plan/clearDimensions.ts'
 import { furnitureLabels, furnitureMarks } from '#drawing/plan/furniture.ts'
 import { gridMarks } from '#drawing/plan/grid.ts'
@@ -45,7 +46,7 @@ export function planMarks(input: PlanInput): Mark[] {
     ...(show.words === false ? [] : jointMarks(context)),
     ...outlineMarks(context),
     ...obstacleMarks(context),
-    ...(hasThings(context) ? furnitureMarks(context) : []),
+    ...(hasThings(context) ? [...furnitureMarks(context), ...boxMarks(context)] : []),
     ...(show.openings === false ? [] : openingMarks(context)),
   ]
   if (show.words === false) {
@@ -70,7 +71,7 @@ function annotations(context: PlanContext): Mark[] {
   const things = hasThings(context)
   if (things) marks.push(...heightMarks(context), ...ceilingPartMarks(context))
   marks.push(...dropMarks(context), ...dropLabels(context))
-  if (things) marks.push(...furnitureLabels(context))
+  if (things) marks.push(...furnitureLabels(context), ...boxLabels(context))
   const clear = show.clearDimensions === false ? [] : clearDimensions(context)
   marks.push(...clear)
   if (show.openings !== false) marks.push(...openingLabels(context))

@@ -28,8 +28,10 @@ export function checkBoxes(
     const standing = stands(one)
     return {
       id: one.box.id,
+      name: one.box.name,
       footprint: one.footprint,
-      stands: standing,
+      undersideMm: standing ? null : one.box.undersideMm,
+      heightMm: one.box.heightMm,
       problems: [
         ...wallProblem(one, solid, setting),
         ...(standing ? floorProblems(one, swings, furniture) : []),

@@ -3,11 +3,9 @@ import type { Furniture } from '#analysis/room.ts'
 import { toTarget } from '#drawing/frame.ts'
 import type { Mark, Place } from '#drawing/model.ts'
 import type { ColourToken } from '#drawing/palette.ts'
-import { growBox } from '#drawing/place.ts'
+import { footprintLabel } from '#drawing/plan/footprintLabel.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
-import { flatRun, middleOf } from '#drawing/plan/rings.ts'
-import { CAP_HEIGHT, textMark, textWidth } from '#drawing/text.ts'
-import { warningSign } from '#drawing/warningSign.ts'
+import { flatRun } from '#drawing/plan/rings.ts'
 
 /** A piece as it stands on the target. */
 interface Standing {
@@ -51,7 +49,14 @@ export function furnitureMarks(context: PlanContext): Mark[] {
 
 /** Names, in the footprint or beside it; what does not fit says so in words and by the warning sign. */
 export function furnitureLabels(context: PlanContext): Mark[] {
-  return standing(context).flatMap((item) => label(context, item))
+  return standing(context).flatMap(({ piece, verdict, ...item }) =>
+    footprintLabel(context, {
+      ...item,
+      id: piece.id,
+      role: 'furniture',
+      texts: [`${piece.name}${verdict}`, piece.name],
+    }),
+  )
 }
 
 function standing({ room, result, frame, isSelected }: PlanContext): readonly Standing[] {
@@ -70,53 +75,6 @@ function standing({ room, result, frame, isSelected }: PlanContext): readonly St
       colour: isSelected(piece.id) ? 'accent' : fits ? 'ink' : 'warn',
     }
   })
-}
-
-function label(context: PlanContext, { piece, footprint, fits, verdict, colour }: Standing): Mark[] {
-  const { style, placer } = context
-  const [x, y] = middleOf(footprint)
-  const sign = fits ? 0 : style.text * SIGN
-  const middle = y + (CAP_HEIGHT * style.text) / 2
-  const common = { role: 'furniture', surfaceId: piece.id } as const
-  const tone = fits && colour === 'ink' ? 'soft' : colour
-  const candidates = [`${piece.name}${verdict}`, piece.name].flatMap((text) =>
-    labelPlaces(context, footprint, sign + textWidth(text, style.text, 400)).map(([centre, baseline]) => {
-      const textStyle = { ...common, size: style.text, anchor: 'middle', colour: tone } as const
-      const mark = textMark(text, centre + sign / 2, baseline, textStyle)
-      const box = { ...mark.box, x: mark.box.x - sign, width: mark.box.width + sign }
-      return { mark, boxes: [growBox(box, style.air / 4)] }
-    }),
-  )
-  const found = placer.placeFirst(candidates)
-  if (fits) return found ? [found.mark] : []
-  // The sign stands even where no word finds room.
-  const left = found ? found.mark.box.x - sign : x - style.text / 2
-  const baseline = found ? found.mark.y : middle
-  return [...warningSign(left, baseline, style.text, 'furniture', piece.id), ...(found ? [found.mark] : [])]
-}
-
-/** Width of the warning sign with the space after it, over the text's size. */
-const SIGN = 1.35
-
-/** Middles of a label of some width: in the footprint, under and over it, beside it. */
-function labelPlaces({ style }: PlanContext, footprint: readonly Place[], width: number): readonly Place[] {
-  const [x, y] = middleOf(footprint)
-  const xs = footprint.map(([px]) => px)
-  const ys = footprint.map(([, py]) => py)
-  const middle = y + (CAP_HEIGHT * style.text) / 2
-  const low = Math.max(...ys) + style.text * 1.2
-  const high = Math.min(...ys) - style.text * 0.5
-  const right = Math.max(...xs) + style.air * 2 + width / 2
-  const left = Math.min(...xs) - style.air * 2 - width / 2
-  return [
-    ...[middle, middle - style.text * 1.4, middle + style.text * 1.4, low, high].map((at): Place => [x, at]),
-    [right, middle],
-    [left, middle],
-    ...[low, high].flatMap((at): Place[] => [
-      [Math.min(...xs) + width / 2, at],
-      [Math.max(...xs) - width / 2, at],
-    ]),
-  ]
 }
 
 function between(a: Place, b: Place, share: number): Place {
