@@ -27,6 +27,8 @@ export interface NextStep {
   readonly addedMassKg: number
   /** Full sentences to read before it is built, life safety among them; they stand in full beside the step. */
   readonly cautions: readonly string[]
+  /** Full sentences on how it is built well: none of them on life safety that `cautions` or the scheme do not say. */
+  readonly minds: readonly string[]
 }
 
 /**
@@ -87,8 +89,8 @@ function isTouched({ room }: AnswerInput, by: Path, other: Path): boolean {
   return other.element === by.element || wall === by.element
 }
 
-function stepFor(path: Path, { trial, cautions, ...figures }: Step): NextStep {
-  return { pathId: path.id, label: trial.label, change: trial.change, ...figures, cautions }
+function stepFor(path: Path, { trial, ...figures }: Step): NextStep {
+  return { pathId: path.id, label: trial.label, change: trial.change, ...figures }
 }
 
 /** Every single change that could weaken a path. */

@@ -3,6 +3,7 @@ import type { Margin } from '#analysis/paths/margin.ts'
 import { type Costs, costsOf, isForbidden, isUnbuildable, newCautions, roughCosts } from '#analysis/paths/next/costs.ts'
 import type { Trial } from '#analysis/paths/next/trial.ts'
 import { tryFully, tryQuickly } from '#analysis/paths/next/tryOut.ts'
+import type { Caution } from '#analysis/results.ts'
 import { withChange } from '#analysis/scheme.ts'
 import type { Receiver } from '#analysis/target.ts'
 import type { Decibels, SquareMetres } from '#units/quantity.ts'
@@ -30,6 +31,7 @@ interface Tried extends Gain, Costs {
 /** A change that was tried out in full and can be built. */
 export interface Step extends Tried {
   readonly cautions: readonly string[]
+  readonly minds: readonly string[]
 }
 
 /** Tries changes for one receiver, each of them once, whichever paths ask for it; null: not known then, or not buildable. */
@@ -54,8 +56,10 @@ export function trierFor(input: AnswerInput, receiver: Receiver, now: Margin): T
       if (!gain) return null
       const cautions = newCautions(input.result, tried.result)
       if (isForbidden(cautions)) return null
-      const texts = [...trial.cautions, ...cautions.map(({ text }) => text)]
-      return { trial, ...gain, ...costsOf(input.result, tried.result), cautions: [...new Set(texts)] }
+      const texts = (kind: Caution['kind']) => cautions.filter((one) => one.kind === kind).map(({ text }) => text)
+      const read = new Set([...trial.cautions, ...texts('life-safety')])
+      const minds = new Set([...(trial.minds ?? []), ...texts('check')].filter((text) => !read.has(text)))
+      return { trial, ...gain, ...costsOf(input.result, tried.result), cautions: [...read], minds: [...minds] }
     }),
   }
 }

@@ -74,10 +74,8 @@ function trialOf(ground: Ground, assembly: Assembly | null, removeLining: boolea
   return {
     label: labelOf(ground, assembly, comesOff, takesLiningOff(facts, choice) && !takesLiningOff(facts, changed)),
     change: { choices: { [facts.id]: changed } },
-    cautions: [
-      ...(comesOff ? liningRemovalCautions([{ label, facts }]).map(({ text }) => text) : []),
-      ...(assembly?.cautions ?? []),
-    ],
+    cautions: comesOff ? liningRemovalCautions([{ label, facts }]).map(({ text }) => text) : [],
+    minds: assembly?.cautions ?? [],
   }
 }
 

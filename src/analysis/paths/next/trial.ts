@@ -6,8 +6,10 @@ export interface Trial {
   /** In the imperative: "Build Wall 2 as clips + 2 boards". */
   readonly label: string
   readonly change: SchemeChange
-  /** What the thing itself asks to be read before it is built; the scheme's own cautions come on top. */
+  /** What must be read before it is built; the scheme's own cautions come on top. */
   readonly cautions: readonly string[]
+  /** What the assembly asks to be minded while it is built; absent: nothing. */
+  readonly minds?: readonly string[] | undefined
   /** Floor it takes that the plan does not draw, so that the ledger does not know of it; absent: none. */
   readonly takesM2?: SquareMetres | undefined
 }
