@@ -2,10 +2,12 @@ import type { Room, SurfaceFacts } from '#analysis/room.ts'
 import { AS_IS, type Catalogue, type SurfaceKind } from '#assemblies/assembly.ts'
 import { withOwnAssemblies } from '#assemblies/ownAssembly.ts'
 import { validateOutline } from '#geometry/inset/validate.ts'
+import { airProblems } from '#project/airProblems.ts'
 import { ownAssembliesProblems } from '#project/ownAssemblies.ts'
 import { type FileProblem, problem, repeatedIds } from '#project/problems.ts'
 import type { Project } from '#project/project.ts'
 import { diagonalProblems, partitionProblems, standingProblems } from '#project/references.ts'
+import { targetProblems } from '#project/targetProblems.ts'
 
 /** What a file of the right shape can still say wrong: names of nothing, walls out of order, an outline that crosses itself. */
 export function meaningProblems(project: Project, builtIn: Catalogue): readonly FileProblem[] {
@@ -26,6 +28,8 @@ export function meaningProblems(project: Project, builtIn: Catalogue): readonly 
     ...repeatedIds(project.underlays, 'underlays'),
     ...partitionProblems(project, catalogue),
     ...standingProblems(project),
+    ...targetProblems(project),
+    ...airProblems(project, catalogue),
     ...repeatedNames(project),
   ]
 }

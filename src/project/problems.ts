@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { OCTAVE_KEYS } from '#acoustics/bands.ts'
 
 /** One thing wrong with a file: a sentence, and where in the file. */
 export interface FileProblem {
@@ -8,33 +9,55 @@ export interface FileProblem {
 
 /** A zod issue as a sentence a designer can act on, ending in the place: "..., at rooms[0].heights[0].heightMm". */
 export function problemOf(issue: z.core.$ZodIssue, document: unknown): FileProblem {
+  const octave = octaveProblem(issue)
+  if (octave) return octave
   const where = placeOf(issue.path)
   const missing = issue.path.length > 0 && valueAt(document, issue.path) === undefined
   return { where, message: `${missing ? `${nounOf(issue.path)} is missing` : sentenceOf(issue)}, at ${where}` }
 }
 
+/** A value of a spectrum that is missing, or is none; null: the issue is another. */
+function octaveProblem({ code, path }: z.core.$ZodIssue): FileProblem | null {
+  const key = String(path.at(-1))
+  const spectrum = String(path.at(-2))
+  if (code !== 'invalid_type' || !SPECTRA.includes(spectrum) || !OCTAVE_KEYS.some((octave) => octave === key)) {
+    return null
+  }
+  return problem(placeOf(path.slice(0, -1)), `a spectrum needs a value or null for ${key} Hz`)
+}
+
+/** Keys of the file that hold one value an octave. */
+const SPECTRA: readonly string[] = ['levelsDb', 'differenceDb', 'insertionLossDb']
+
+/** Lists that earlier versions kept unread, whatever stood in them, and what an entry has to have to be one of them. */
+const ONCE_RESERVED: Readonly<Record<string, { readonly what: string; readonly key: string; readonly as: string }>> = {
+  assemblies: { what: 'an assembly', key: 'layers', as: 'list of "layers"' },
+  receivers: { what: 'a receiver', key: 'place', as: '"place"' },
+  sources: { what: 'a source', key: 'levelsDb', as: 'spectrum "levelsDb"' },
+}
+
 /**
- * A file's issues as sentences. What stands among the own assemblies without being one (earlier versions kept anything
- * with an id there) is told once, not key by key.
+ * A file's issues as sentences. What stands among assemblies, receivers or sources without being one (earlier versions
+ * kept anything with an id there) is told once, not key by key.
  */
 export function problemsOf(issues: readonly z.core.$ZodIssue[], document: unknown): readonly FileProblem[] {
   const told = new Set<string>()
   return issues.flatMap((issue) => {
     const entry = placeOf(issue.path.slice(0, 2))
-    if (issue.path[0] !== 'assemblies' || !isStranger(valueAt(document, issue.path.slice(0, 2)))) {
+    const wanted = ONCE_RESERVED[String(issue.path[0])]
+    if (!wanted || !isStranger(valueAt(document, issue.path.slice(0, 2)), wanted.key)) {
       return [problemOf(issue, document)]
     }
     if (told.has(entry)) return []
     told.add(entry)
-    const message = `this is not an assembly, for it has no list of "layers"; take it out of the file, at ${entry}`
-    return [{ where: entry, message }]
+    return [problem(entry, `this is not ${wanted.what}, for it has no ${wanted.as}; take it out of the file`)]
   })
 }
 
-function isStranger(entry: unknown): boolean {
-  return (
-    typeof entry === 'object' && entry !== null && !Array.isArray(entry) && !Array.isArray(valueAt(entry, ['layers']))
-  )
+function isStranger(entry: unknown, key: string): boolean {
+  if (typeof entry !== 'object' || entry === null || Array.isArray(entry)) return false
+  const value = valueAt(entry, [key])
+  return typeof value !== 'object' || value === null
 }
 
 function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {

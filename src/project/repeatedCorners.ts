@@ -8,12 +8,19 @@ export function dropRepeatedCorners(project: Project): { project: Project; warni
   if (warnings.length === 0) return { project, warnings }
   const gone = new Set(wallIds(project.rooms))
   for (const id of wallIds(rooms)) gone.delete(id)
+  const kept = <Said>(said: Readonly<Record<string, Said>>) =>
+    Object.fromEntries(Object.entries(said).filter(([id]) => !gone.has(id)))
   const schemes = project.schemes.map((scheme) => ({
     ...scheme,
-    choices: Object.fromEntries(Object.entries(scheme.choices).filter(([id]) => !gone.has(id))),
+    choices: kept(scheme.choices),
+    ...(scheme.leaks && { leaks: kept(scheme.leaks) }),
     ...(scheme.runsThrough && { runsThrough: withoutGone(scheme.runsThrough, rooms) }),
   }))
-  return { project: { ...project, rooms, schemes }, warnings }
+  const receivers = project.receivers.map((receiver) => ({
+    ...receiver,
+    through: receiver.through.filter(({ surface }) => !gone.has(surface)),
+  }))
+  return { project: { ...project, rooms, receivers, schemes }, warnings }
 }
 
 /** Without corners that were dropped, and walls that were. */

@@ -1,39 +1,22 @@
 import { z } from 'zod'
 import { FURNITURE_KINDS, OPENING_KINDS } from '#analysis/room.ts'
 import { AIRTIGHTNESS } from '#analysis/scheme.ts'
-import { JUNCTION_CLASSES } from '#analysis/target.ts'
 import { SEAL_CONDITIONS } from '#assemblies/opening.ts'
 import { typedAssemblySchema } from '#assemblies/schema.ts'
 import {
-  DEEPEST_MM,
-  FARTHEST_MM,
-  HIGHEST_CURVE,
-  HIGHEST_DB,
-  HIGHEST_LIMIT_DB,
   LARGEST_MM,
   LARGEST_PX,
-  LONGEST_NAME,
   LONGEST_NOTE,
-  LOWEST_DB,
   MOST_ASSEMBLIES,
   MOST_BENDS,
   MOST_HOLES,
   MOST_PEOPLE,
   MOST_REVERBERATION_S,
-  MOST_SCREENED_DB,
-  MOST_SD_DB,
   MOST_UNDERLAYS,
-  MOST_VOLUME,
 } from '#project/limits.ts'
 import { FORMAT } from '#project/project.ts'
-
-const coordinate = z.number().min(-LARGEST_MM).max(LARGEST_MM)
-const size = z.number().positive().max(LARGEST_MM)
-const depth = z.number().min(0).max(LARGEST_MM)
-const id = z.string().min(1).max(100)
-const thickness = z.number().positive().max(DEEPEST_MM)
-const allowance = z.number().min(0).max(DEEPEST_MM)
-const name = z.string().min(1).max(LONGEST_NAME)
+import { allowance, coordinate, depth, id, name, octaves, size, thickness } from '#project/schemaParts.ts'
+import { receiverSchema, sourceSchema } from '#project/targetSchema.ts'
 
 const lining = z.strictObject({
   thicknessMm: thickness,
@@ -52,19 +35,6 @@ const facts = {
 
 const planPoint = z.strictObject({ xMm: coordinate, yMm: coordinate })
 const ring = z.array(planPoint).min(3, { error: 'needs at least three corners' })
-
-/** dB, of any level or level difference. */
-const level = z.number().min(LOWEST_DB).max(HIGHEST_DB)
-
-const octaves = z.strictObject({
-  63: level.nullable(),
-  125: level.nullable(),
-  250: level.nullable(),
-  500: level.nullable(),
-  1000: level.nullable(),
-  2000: level.nullable(),
-  4000: level.nullable(),
-})
 
 const leafMade = { type: id, seal: z.enum(SEAL_CONDITIONS) }
 const pane = z.strictObject({ thicknessMm: thickness, isLaminated: z.boolean() })
@@ -224,59 +194,6 @@ const scheme = z.strictObject({
   boxes: z.array(box).optional(),
 })
 
-const source = z.strictObject({
-  id,
-  name,
-  preset: id.nullable(),
-  levelsDb: octaves,
-  place: z.enum(['room-average', 'one-metre', 'facade']),
-  basis: z.enum(['seen', 'memory', 'measured']),
-  sdDb: z.number().min(0).max(MOST_SD_DB),
-  shakes: z.boolean(),
-})
-
-const limit = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.enum(['NC', 'NR']), index: z.number().min(0).max(HIGHEST_CURVE) }),
-  z.strictObject({ kind: z.enum(['dBA', 'dBC']), levelDb: z.number().min(0).max(HIGHEST_LIMIT_DB) }),
-])
-
-const receiverPlace = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.literal('room'),
-    volumeM3: z.number().positive().max(MOST_VOLUME),
-    furnishing: z.enum(['furnished', 'bare', 'typed']),
-    absorptionM2: z.number().positive().max(MOST_VOLUME).nullable(),
-  }),
-  z.strictObject({
-    kind: z.literal('outdoors'),
-    distanceMm: z.number().positive().max(FARTHEST_MM),
-    atFacade: z.boolean(),
-  }),
-  z.strictObject({ kind: z.literal('this-room') }),
-])
-
-const receiver = z.strictObject({
-  id,
-  name,
-  room: id,
-  source: id.nullable(),
-  place: receiverPlace,
-  through: z.array(
-    z.strictObject({
-      surface: id,
-      distanceMm: z.number().positive().max(FARTHEST_MM).optional(),
-      screenedDb: z.number().min(0).max(MOST_SCREENED_DB).optional(),
-    }),
-  ),
-  limit,
-  limitPreset: id.nullable(),
-  hasBeat: z.boolean(),
-  backgroundNc: z.number().min(0).max(HIGHEST_CURVE),
-  junction: z.enum(JUNCTION_CLASSES),
-  linedBeyond: z.enum(['none', 'shared', 'all']),
-  measured: z.array(z.strictObject({ id, when: z.enum(['before', 'after']), name, differenceDb: octaves })),
-})
-
 /** Version 1 of the project file, strict: an unknown key is refused, not dropped. */
 export const projectSchema = z.strictObject({
   format: z.literal(FORMAT),
@@ -286,8 +203,8 @@ export const projectSchema = z.strictObject({
   units: z.enum(['mm', 'ft-in']),
   rooms: z.array(room).min(1, { error: 'needs at least one room' }),
   partitions: z.array(partition),
-  receivers: z.array(receiver),
-  sources: z.array(source),
+  receivers: z.array(receiverSchema),
+  sources: z.array(sourceSchema),
   assemblies: z.array(typedAssemblySchema).max(MOST_ASSEMBLIES),
   schemes: z.array(scheme).min(1, { error: 'needs at least one scheme' }),
   proposal: id.nullable().default(null),
