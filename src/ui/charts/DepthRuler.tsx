@@ -67,14 +67,17 @@ function Axes({ layout, unit, measure }: Props) {
           </text>
         </g>
       ))}
-      <text className="chart-tick chart-soft" x={plot.left - 34} y={plot.top + 4} textAnchor="end">
-        {measure.split(' at ')[0]}
-      </text>
-      {measure.includes(' at ') && (
-        <text className="chart-tick chart-soft" x={plot.left - 34} y={plot.top + 20} textAnchor="end">
-          {measure.split(' at ')[1]}
+      {measure.split(/ at | in /).map((words, line) => (
+        <text
+          key={words}
+          className="chart-tick chart-soft"
+          x={plot.left - 34}
+          y={plot.top + 4 + 16 * line}
+          textAnchor="end"
+        >
+          {words}
         </text>
-      )}
+      ))}
       <line className="chart-axis" x1={plot.left} x2={plot.right} y1={plot.bottom} y2={plot.bottom} />
       {layout.depthTicks.map((tick, index) => (
         <g key={tick}>
@@ -93,16 +96,13 @@ function Axes({ layout, unit, measure }: Props) {
   )
 }
 
-/** The line to be reached, named. */
+/** The line to be reached; its name stands with the labels. */
 function Target({ layout }: Props) {
   const { target, plot } = layout
   if (!target) return null
   return (
     <g {...UNREAD}>
       <line className="ruler-goal" x1={plot.left} x2={plot.right} y1={target.y} y2={target.y} />
-      <text className="chart-aside" x={target.name.x} y={target.name.y} textAnchor={target.name.anchor}>
-        {target.name.text}
-      </text>
     </g>
   )
 }
@@ -205,6 +205,16 @@ function Labels({ layout, chosen, pointed, marks, width }: Props) {
   const shown = own ? layout.labels.filter((label) => !overlaps(boxOf(label), boxOf(own))) : layout.labels
   return (
     <g {...UNREAD} className="ruler-labels">
+      {layout.target && (
+        <text
+          className="chart-aside"
+          x={layout.target.name.x}
+          y={layout.target.name.y}
+          textAnchor={layout.target.name.anchor}
+        >
+          {layout.target.name.text}
+        </text>
+      )}
       {[...shown, ...(own ? [own] : [])].map((label) => (
         <text
           key={label.id}

@@ -1,4 +1,5 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale'
+import type { Box } from '#drawing/model.ts'
 import { textWidth } from '#drawing/text.ts'
 import { frontier } from '#ui/charts/frontier.ts'
 import { type LabelWish, labelBox, overlaps, type PlacedLabel, placeLabels } from '#ui/charts/placeLabels.ts'
@@ -56,6 +57,10 @@ const UNIT_ROOM = 40
 const HEADROOM = 24
 /** Shown above and below a target at least, so that near and far look so. */
 const ROUND_TARGET = 5
+/** A name over a mark hides it, over a whisker it only crosses it. */
+const DOT_OVER_WHISKER = 10
+/** How far apart the places are that are tried for the target's name. */
+const NAME_STEP = 24
 /** Room for the depths under the plot. */
 const BOTTOM = 26
 export const EMPTY_CORNER = 'more quiet for less depth: nothing here'
@@ -167,7 +172,7 @@ function cornerBox(corner: { x: number; y: number }) {
   return { x: corner.x, y: corner.y - LABEL_SIZE, width, height: LABEL_SIZE * 1.3 }
 }
 
-/** The target's line with its name at whichever end the fewest marks and whiskers are in its way. */
+/** The target's line, its name along it where fewest marks and whiskers are in the way, at the right end if it may be. */
 function targetLine(
   marks: readonly RulerMark[],
   target: RulerSize['target'],
@@ -178,16 +183,30 @@ function targetLine(
   if (!target) return null
   const at = y(target.value)
   const bars = marks.map((mark) => barOf(mark, x, y))
-  const ends = [
-    { x: plot.right, anchor: 'end' },
-    { x: plot.left + 4, anchor: 'start' },
-  ] as const
-  const places = ends.flatMap((end): PlacedLabel[] =>
-    [at - 4, at + LABEL_SIZE].map((baseline) => ({ id: 'target', text: target.text, y: baseline, ...end })),
+  const dots = marks.map((mark) => ({ x: x(mark.depthMm) - 7, y: y(mark.value) - 7, width: 14, height: 14 }))
+  const inTheWay = (name: PlacedLabel) => {
+    const box = labelBox(name, LABEL_SIZE)
+    const hit = (others: readonly Box[]) => others.filter((other) => overlaps(box, other)).length
+    return hit(bars) + DOT_OVER_WHISKER * hit(dots)
+  }
+  const name = namePlaces(target.text, at, plot).reduce((best, place) =>
+    inTheWay(place) < inTheWay(best) ? place : best,
   )
-  const crossed = (name: PlacedLabel) => bars.filter((bar) => overlaps(labelBox(name, LABEL_SIZE), bar)).length
-  const name = places.reduce((best, place) => (crossed(place) < crossed(best) ? place : best))
   return { y: at, name }
+}
+
+/** Above and below the line, from its right end to the left one. */
+function namePlaces(text: string, at: number, plot: RulerLayout['plot']): readonly [PlacedLabel, ...PlacedLabel[]] {
+  const least = plot.left + textWidth(text, LABEL_SIZE, 400) + 4
+  const place = (x: number, y: number): PlacedLabel => ({ id: 'target', text, x, y, anchor: 'end' })
+  const steps = Math.max(0, Math.floor((plot.right - least) / NAME_STEP))
+  const along = Array.from({ length: steps }, (_, step) => plot.right - (step + 1) * NAME_STEP)
+  const [above, below] = [at - 4, at + LABEL_SIZE]
+  return [
+    place(plot.right, above),
+    place(plot.right, below),
+    ...along.flatMap((x) => [place(x, above), place(x, below)]),
+  ]
 }
 
 /** What a mark and its whisker cover. */

@@ -45,10 +45,11 @@ const FORBIDS: ReadonlySet<string> = new Set([
   'split',
 ])
 
-/** What the scheme warns of once the change is made and did not before. */
+/** What the scheme warns of once the change is made and did not before; the same with another figure in it is not new. */
 export function newCautions(before: SchemeResult, after: SchemeResult): readonly Caution[] {
-  const known = new Set(before.cautions.map(({ text }) => text))
-  return after.cautions.filter(({ text }) => !known.has(text))
+  const keyOf = ({ code, surfaces }: Caution) => [code, ...surfaces].join('\n')
+  const known = new Set(before.cautions.map(keyOf))
+  return after.cautions.filter((caution) => !known.has(keyOf(caution)))
 }
 
 /** True where the change brings up a reason why it cannot be built. */

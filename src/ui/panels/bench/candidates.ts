@@ -154,7 +154,7 @@ export function quietOf(
 }
 
 export const MEASURE_WORDS: Readonly<Record<Measure, string>> = {
-  margin: 'dB margin',
+  margin: 'margin in dB',
   stc: 'STC',
   loss63: 'dB at 63 Hz',
   loss125: 'dB at 125 Hz',
