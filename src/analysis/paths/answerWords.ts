@@ -72,10 +72,11 @@ export function whereWords({ limit, worstBandHz }: Pick<ReceiverAnswer, 'limit' 
   return worstBandHz === null ? '' : ` at ${worstBandHz} Hz`
 }
 
-/** 71 %; a share that is there is never told as nothing. */
+/** 71 %; a share that is there is never told as nothing, and one that is not all never as all. */
 export function shareWords(share: number): string {
   const percent = share * 100
   if (percent > 0 && percent < 0.1) return 'under 0.1 %'
+  if (share < 1 && percent >= 99.5) return 'over 99 %'
   return percent < 9.95 ? `${fixed(percent, 1)} %` : `${Math.round(percent)} %`
 }
 
@@ -114,8 +115,9 @@ export function weakestPath({ paths, marginDb }: Pick<ReceiverAnswer, 'paths' | 
   return marginDb === null ? null : (paths[0] ?? null)
 }
 
-/** The sentence on what no airborne figure holds, where it applies to this answer; null: it does not. */
-export function notInMargin({ notes }: Pick<ReceiverAnswer, 'notes'>): string | null {
+/** The sentence on what no airborne figure holds, where there is a margin that it applies to; null: it does not. */
+export function notInMargin({ marginDb, notes }: Pick<ReceiverAnswer, 'marginDb' | 'notes'>): string | null {
+  if (marginDb === null) return null
   return notes.find(({ text }) => text.startsWith(STRUCTURE_BORNE))?.text ?? null
 }
 

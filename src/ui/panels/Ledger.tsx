@@ -1,3 +1,6 @@
+import { useMemo } from 'react'
+import { targetCautions } from '#analysis/cautions/targets.ts'
+import type { Caution, SchemeResult } from '#analysis/results.ts'
 import { schemeLetter } from '#state/commands/schemes.ts'
 import { worstAnswer } from '#ui/answers.ts'
 import { type AnswerProps, MarginLine, WeakestLine } from '#ui/panels/ledger/marginLines.tsx'
@@ -5,7 +8,7 @@ import { Cautions, clashesOf, QuietLine, WeightLine } from '#ui/panels/ledger/qu
 import { FloorLine, HeightLine, type LineProps, VolumeLine } from '#ui/panels/ledger/spaceLines.tsx'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { schemeTitle } from '#ui/panels/words.ts'
-import { useScheme, useShownProject, useView } from '#ui/session.ts'
+import { useRoom, useScheme, useShownProject, useView } from '#ui/session.ts'
 
 /** The six numbers a client asks first, each before and after; a line opens downward into its detail. */
 export function Ledger() {
@@ -43,6 +46,7 @@ interface LinesProps {
 }
 
 function Lines({ line, heard }: LinesProps) {
+  const cautions = useAllCautions(line.result)
   return (
     <>
       <FloorLine {...line} />
@@ -57,7 +61,18 @@ function Lines({ line, heard }: LinesProps) {
         </>
       )}
       <WeightLine {...line} />
-      <Cautions cautions={line.result.cautions} clashes={clashesOf(line.result)} />
+      <Cautions cautions={cautions} clashes={clashesOf(line.result)} />
     </>
+  )
+}
+
+/** What a scheme and its targets ask to be read, life safety first. */
+function useAllCautions(result: SchemeResult): readonly Caution[] {
+  const { receivers, sources } = useShownProject()
+  const room = useRoom()
+  const scheme = useScheme()
+  return useMemo(
+    () => [...targetCautions({ room, scheme, result, receivers, sources }), ...result.cautions],
+    [room, scheme, result, receivers, sources],
   )
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { targetCautions } from '#analysis/cautions/targets.ts'
 import { compareSchemes } from '#analysis/compare.ts'
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Scheme } from '#analysis/scheme.ts'
@@ -41,6 +42,7 @@ function useCompared(): readonly ComparedScheme[] {
 /** Schemes side by side: plans at one scale, the trade, the numbers, and every caution in full. */
 export function Compare() {
   const compared = useCompared()
+  const cautioned = useCautioned(compared)
   const { units } = useShownProject()
   const room = useRoom()
   return (
@@ -65,9 +67,20 @@ export function Compare() {
       <CompareMargins compared={compared} />
       <CompareTable compared={compared} units={units} />
       <Differences compared={compared} units={units} />
-      <ComparedCautions results={compared.flatMap(({ result }) => (result ? [result] : []))} />
+      <ComparedCautions results={cautioned} />
     </div>
   )
+}
+
+/** Results with what their targets ask to be read as well. */
+function useCautioned(compared: readonly ComparedScheme[]): readonly SchemeResult[] {
+  const { receivers, sources } = useShownProject()
+  const room = useRoom()
+  return compared.flatMap(({ scheme, result }) => {
+    if (!result) return []
+    const cautions = [...targetCautions({ room, scheme, result, receivers, sources }), ...result.cautions]
+    return [{ ...result, cautions }]
+  })
 }
 
 interface DifferencesProps {

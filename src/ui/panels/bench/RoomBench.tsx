@@ -27,7 +27,7 @@ export function RoomBench({ several }: { readonly several: Several }) {
       <header className="bench-head">
         <h2>{room.name}</h2>
         <RoomTabs current={view} onChoose={(roomView) => store.setState({ roomView })} />
-        <SelectButtons several={several} wallsOnly />
+        {view === 'surfaces' && <SelectButtons several={several} wallsOnly />}
       </header>
       <Shown view={view} />
     </>

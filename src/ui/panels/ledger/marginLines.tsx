@@ -1,12 +1,15 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import {
+  BASIS_WORDS,
   decidingWords,
   decisiveShare,
+  gainWords,
   limitWords,
   marginInTable,
   marginRange,
   marginWords,
   notInMargin,
+  PATH_KIND_WORDS,
   shareWords,
   weakestPath,
   whereWords,
@@ -112,11 +115,12 @@ export function WeakestLine({ answer, answersBefore, cause }: AnswerProps) {
       name="Weakest path"
       aside={`${shareWords(decisiveShare(answer, weakest))}${where}`}
       figure={weakest.path.label}
-      from={answer.sentence}
+      from={`${PATH_KIND_WORDS[weakest.path.kind]}, ${BASIS_WORDS[weakest.path.basis]} · closed altogether ${gainWords(weakest.gainIfClosedDb)}`}
       change={former && former.path.id !== weakest.path.id ? `was ${former.path.label}` : null}
       cause={cause}
       below={<TryNext answer={answer} />}
     >
+      <p className="detail-note">{answer.sentence}</p>
       <DetailRows
         caption={`Share of every path${where}`}
         rows={answer.paths.map((share) => [share.path.label, shareWords(decisiveShare(answer, share))] as const)}

@@ -42,8 +42,9 @@ export function AnswerHead({ answer, answers }: Props) {
         )}
         <span className="answer-facts">{facts.filter((fact) => fact !== null).join(' · ')}</span>
       </p>
-      <p className="answer-sentence">{answer.sentence}</p>
-      {notIn !== null && <p className="bench-said answer-not-in">{notIn}</p>}
+      <p className="answer-sentence">
+        {answer.sentence} {notIn !== null && <span className="answer-not-in">{notIn}</span>}
+      </p>
     </div>
   )
 }

@@ -2,12 +2,10 @@ import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { gainWords } from '#analysis/paths/answerWords.ts'
 import type { NextStep } from '#analysis/paths/nextSteps.ts'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
-import { bothAreas, otherUnit } from '#ui/panels/words.ts'
+import { sharedSentences, stepCosts } from '#ui/panels/stepWords.ts'
 import { useShownProject } from '#ui/session.ts'
 import { useNextSteps } from '#ui/useNextSteps.ts'
 import { type StepVerbs, useStepVerbs } from '#ui/useStepVerbs.ts'
-import { formatLength, formatMass } from '#units/format.ts'
-import type { LengthUnit } from '#units/quantity.ts'
 
 /** The best single step for every path: what it gains, what it takes, and a press that does it. */
 export function NextList({ answer }: { readonly answer: ReceiverAnswer }) {
@@ -22,14 +20,32 @@ export function NextList({ answer }: { readonly answer: ReceiverAnswer }) {
         </p>
       )}
       {steps?.length === 0 && <p className="bench-said">{nothingNext(answer)}</p>}
-      {steps !== null && steps.length > 0 && (
-        <ul className="next-steps">
-          {steps.map((step) => (
-            <Step key={step.pathId} step={step} verbs={verbs} />
-          ))}
-        </ul>
-      )}
+      {steps !== null && steps.length > 0 && <Steps steps={steps} verbs={verbs} />}
     </section>
+  )
+}
+
+interface StepsProps {
+  readonly steps: readonly NextStep[]
+  readonly verbs: StepVerbs
+}
+
+function Steps({ steps, verbs }: StepsProps) {
+  const { shared, own } = sharedSentences(steps)
+  return (
+    <>
+      <ul className="next-steps">
+        {steps.map((step) => (
+          <Step key={step.pathId} step={step} cautions={own(step)} verbs={verbs} />
+        ))}
+      </ul>
+      {shared.length > 0 && (
+        <>
+          <h4>Before several of these</h4>
+          <Problems texts={shared} />
+        </>
+      )}
+    </>
   )
 }
 
@@ -39,7 +55,14 @@ function nothingNext({ marginDb }: ReceiverAnswer): string {
     : 'No single change in this catalogue makes any of these paths better. Several at once, another source level or another limit may.'
 }
 
-function Step({ step, verbs }: { readonly step: NextStep; readonly verbs: StepVerbs }) {
+interface StepProps {
+  readonly step: NextStep
+  /** To be read before this one alone. */
+  readonly cautions: readonly string[]
+  readonly verbs: StepVerbs
+}
+
+function Step({ step, cautions, verbs }: StepProps) {
   const { units } = useShownProject()
   return (
     <li>
@@ -58,27 +81,18 @@ function Step({ step, verbs }: { readonly step: NextStep; readonly verbs: StepVe
           Do it<span className="visually-hidden">: {step.label}</span>
         </button>
       </div>
-      <p className="next-costs">{costWords(step, units)}</p>
-      <Problems texts={step.cautions} />
+      <p className="next-costs">{stepCosts(step, units)}</p>
+      <Problems texts={cautions} />
+      {step.minds.length > 0 && (
+        <details className="paths-more next-minds">
+          <summary className="paths-more-head">While it is built</summary>
+          <ul className="bench-notes">
+            {step.minds.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </details>
+      )}
     </li>
   )
-}
-
-/** At the lower end of the range +3.1 dB · takes no floor · takes 2 7/8" · 73 mm of height · adds 120 lb · 54 kg. */
-export function costWords({ gainLow95Db, areaLostM2, heightLostMm, addedMassKg }: NextStep, units: LengthUnit): string {
-  const length = (mm: number) => `${formatLength(mm, units)} · ${formatLength(mm, otherUnit(units))}`
-  const mass = (kg: number) => `${formatMass(kg, units)} · ${formatMass(kg, otherUnit(units))}`
-  return [
-    `lower end of the range ${gainWords(gainLow95Db)}`,
-    takes(areaLostM2, (size) => bothAreas(size, units), 'floor'),
-    takes(heightLostMm, length, 'height'),
-    ...(mass(Math.abs(addedMassKg)) === mass(0)
-      ? []
-      : [`${addedMassKg > 0 ? 'adds' : 'takes off'} ${mass(Math.abs(addedMassKg))}`]),
-  ].join('; ')
-}
-
-function takes(size: number, text: (size: number) => string, what: string): string {
-  if (text(Math.abs(size)) === text(0)) return `takes no ${what}`
-  return `${size > 0 ? 'takes' : 'gives back'} ${text(Math.abs(size))} of ${what}`
 }

@@ -1,0 +1,48 @@
+import { gainWords } from '#analysis/paths/answerWords.ts'
+import type { NextStep } from '#analysis/paths/nextSteps.ts'
+import { bothAreas, otherUnit } from '#ui/panels/words.ts'
+import { formatArea, formatLength, formatMass } from '#units/format.ts'
+import type { LengthUnit } from '#units/quantity.ts'
+
+/** Hang a second sealed door in the lining: +4.3 dB, takes no floor. */
+export function stepShort({ label, gainDb, areaLostM2, heightLostMm }: NextStep, units: LengthUnit): string {
+  const height = takes(heightLostMm, (size) => formatLength(size, units), 'height')
+  return [
+    `${label}: ${gainWords(gainDb)}`,
+    takes(areaLostM2, (size) => formatArea(size, units), 'floor'),
+    ...(height === NO_HEIGHT ? [] : [height]),
+  ].join(', ')
+}
+
+const NO_HEIGHT = 'takes no height'
+
+/** At the lower end of the range +3.1 dB; takes 5.8 ft² · 0.54 m² of floor; takes no height; adds 120 lb · 54 kg. */
+export function stepCosts({ gainLow95Db, areaLostM2, heightLostMm, addedMassKg }: NextStep, units: LengthUnit): string {
+  const length = (mm: number) => `${formatLength(mm, units)} · ${formatLength(mm, otherUnit(units))}`
+  const mass = (kg: number) => `${formatMass(kg, units)} · ${formatMass(kg, otherUnit(units))}`
+  const added = mass(Math.abs(addedMassKg))
+  return [
+    `at the lower end of the range ${gainWords(gainLow95Db)}`,
+    takes(areaLostM2, (size) => bothAreas(size, units), 'floor'),
+    takes(heightLostMm, length, 'height'),
+    ...(added === mass(0) ? [] : [`${addedMassKg > 0 ? 'adds' : 'takes off'} ${added}`]),
+  ].join('; ')
+}
+
+function takes(size: number, text: (size: number) => string, what: string): string {
+  if (text(Math.abs(size)) === text(0)) return `takes no ${what}`
+  return `${size > 0 ? 'takes' : 'gives back'} ${text(Math.abs(size))} of ${what}`
+}
+
+/** Sentences that several steps ask to be read, and what is left to each. */
+export interface SharedSentences {
+  readonly shared: readonly string[]
+  readonly own: (step: NextStep) => readonly string[]
+}
+
+/** What must be read before more than one of the steps is said once, before all of them. */
+export function sharedSentences(steps: readonly NextStep[]): SharedSentences {
+  const all = steps.flatMap(({ cautions }) => [...new Set(cautions)])
+  const shared = new Set(all.filter((text, at) => all.indexOf(text) !== at))
+  return { shared: [...shared], own: ({ cautions }) => cautions.filter((text) => !shared.has(text)) }
+}
