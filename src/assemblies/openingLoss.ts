@@ -165,7 +165,7 @@ function finished(
     sdDb: curve.sdDb,
     basis: basisOf(made, type),
     seal,
-    notes: openingNotes({ made, type, context, assumed: curve.assumed }),
+    notes: openingNotes({ made, type, context, assumed: curve.assumed, stc }),
     stc,
     likely: stc === null ? null : range,
     assumedOctaves: curve.assumed,

@@ -3,19 +3,31 @@ import table from '#assemblies/data/openings.json' with { type: 'json' }
 import type { OpeningMade, OpeningType } from '#assemblies/opening.ts'
 import { wornGap } from '#assemblies/openingSeals.ts'
 import type { OpeningContext, OpeningNote } from '#assemblies/openingSound.ts'
+import type { Decibels } from '#units/quantity.ts'
 
 interface Told {
   readonly made: OpeningMade
   readonly type: OpeningType
   readonly context: OpeningContext
   readonly assumed: readonly OctaveKey[]
+  /** Seals and all; null: it stops nothing. */
+  readonly stc: Decibels | null
 }
+
+/** Past this what goes round two leaves carries as much. @source common practice, no source */
+const ROUND_FROM_STC = 60
 
 /** What must be known beside the figure of an opening. */
 export function openingNotes(told: Told): readonly OpeningNote[] {
-  return [curveNote(told), memoryNote(told), sealNote(told), lobbyNote(told), ductNote(told)].filter(
-    (note) => note !== null,
-  )
+  return [
+    curveNote(told),
+    panesNote(told),
+    memoryNote(told),
+    sealNote(told),
+    lobbyNote(told),
+    roundNote(told),
+    ductNote(told),
+  ].filter((note) => note !== null)
 }
 
 function curveNote({ type, assumed }: Told): OpeningNote | null {
@@ -57,6 +69,19 @@ function lobbyNote({ made, type, context }: Told): OpeningNote | null {
   const text =
     'A lobby door is drawn and nothing is said of it: only the first door is counted. Say what the second door is.'
   return { code: 'lobby-not-said', text }
+}
+
+function panesNote({ type }: Told): OpeningNote | null {
+  if (type.loss.kind !== 'panes') return null
+  const text = 'Calculated for the panes alone with tight joints: above 1000 Hz windows in print are usually lower.'
+  return { code: 'panes-alone', text }
+}
+
+function roundNote({ made, type, stc }: Told): OpeningNote | null {
+  const isTwo = type.loss.kind === 'pair' || made.second !== undefined
+  if (!isTwo || stc === null || stc <= ROUND_FROM_STC) return null
+  const text = `Above about STC ${ROUND_FROM_STC} what goes round two doors, through frames, threshold and the wall between, decides: the figure is of the doors alone.`
+  return { code: 'frames-decide', text }
 }
 
 function ductNote({ type }: Told): OpeningNote | null {

@@ -5,7 +5,7 @@ import { slitLoss } from '#acoustics/leak.ts'
 import table from '#assemblies/data/openings.json' with { type: 'json' }
 import type { OpeningKind, SealCondition, SealsOf } from '#assemblies/opening.ts'
 import type { OpeningCurve } from '#assemblies/openingCurves.ts'
-import type { Decibels, Millimetres, SquareMetres } from '#units/quantity.ts'
+import type { Millimetres, SquareMetres } from '#units/quantity.ts'
 
 /** What an open gap round a leaf lets through, as a part of its own. */
 export interface SealLeak {
@@ -66,18 +66,22 @@ export function sealLeak(leaf: Sealed, condition: SealCondition): SealLeak | nul
   return { areaM2, lossDb: compositeLoss(parts), sdDb: flatCurve(table.seals.sdDb) }
 }
 
-/** The leaf and the gap round it as one, for the leaf's area. The spread is each one's, by what it lets through. */
+/** The leaf and the gap round it as one, dB over BANDS_HZ, for the leaf's area. */
+export function lossWithLeak(lossDb: BandCurve, leak: SealLeak, areaM2: SquareMetres): BandCurve {
+  const leaf = leak.areaM2 < areaM2 ? [{ areaM2: areaM2 - leak.areaM2, lossDb }] : []
+  return compositeLoss([...leaf, leak])
+}
+
+/** The same with its spread: each one's, by what it lets through. */
 export function withLeak(curve: OpeningCurve, leak: SealLeak | null, areaM2: SquareMetres): OpeningCurve {
   if (!leak) return curve
-  const leaf = leak.areaM2 < areaM2 ? [{ areaM2: areaM2 - leak.areaM2, lossDb: curve.lossDb }] : []
-  const share = curve.lossDb.map((loss, band): Decibels => {
+  const share = curve.lossDb.map((loss, band) => {
     const gap = leak.areaM2 * transmittedFraction(leak.lossDb[band]!)
     return gap / (gap + (areaM2 - leak.areaM2) * transmittedFraction(loss))
   })
   return {
     ...curve,
-    lossDb: compositeLoss([...leaf, leak]),
+    lossDb: lossWithLeak(curve.lossDb, leak, areaM2),
     sdDb: curve.sdDb.map((sd, band) => sd * (1 - share[band]!) + leak.sdDb[band]! * share[band]!),
-    sdStcDb: curve.sdStcDb,
   }
 }

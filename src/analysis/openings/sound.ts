@@ -1,3 +1,4 @@
+import type { BandCurve } from '#acoustics/bands.ts'
 import { spaceBetween } from '#analysis/openings/leaves.ts'
 import { openingMade } from '#analysis/openings/made.ts'
 import { wallThickness } from '#analysis/openings/site.ts'
@@ -7,6 +8,7 @@ import type { Scheme } from '#analysis/scheme.ts'
 import type { Catalogue } from '#assemblies/assembly.ts'
 import type { OpeningMade } from '#assemblies/opening.ts'
 import { openingSound } from '#assemblies/openingLoss.ts'
+import { lossWithLeak } from '#assemblies/openingSeals.ts'
 import type { OpeningContext, OpeningSound } from '#assemblies/openingSound.ts'
 import type { Millimetres, SquareMetres } from '#units/quantity.ts'
 import { fail, type Result } from '#units/result.ts'
@@ -107,6 +109,11 @@ function isSame(one: OpeningContext, other: OpeningContext): boolean {
     one.wall?.lossDb === other.wall?.lossDb &&
     one.wall?.sdDb === other.wall?.sdDb
   )
+}
+
+/** The leaf and the gap of its seals together, dB over BANDS_HZ, for the opening's area. */
+export function wholeLoss({ lossDb, seal }: OpeningSound, opening: Opening): BandCurve {
+  return seal ? lossWithLeak(lossDb, seal, openingArea(opening)) : lossDb
 }
 
 function hasDuct({ ducts }: Room, { wall }: Opening): boolean {

@@ -73,6 +73,7 @@ describe('what comes through an opening', () => {
     expect(nearer.publishedWords).toBeNull()
     expect(nearer.stc!).toBeLessThan(usual.stc!)
     expect(usual.basis).toBe('calculated')
+    expect(codes(usual)).toEqual(['panes-alone'])
   })
 })
 
@@ -147,6 +148,11 @@ describe('two doors', () => {
     const sound = soundOf(made('door-solid-core'), { ...DOOR, pairGapMm: 150 })
     expect(codes(sound)).toContain('lobby-not-said')
     expect(sound.lossDb).toEqual(soundOf(made('door-solid-core'), DOOR).lossDb)
+  })
+
+  it('say that what goes round them decides, where they are told to be very good', () => {
+    expect(codes(soundOf(made('pair-metal-filled'), DOOR))).toContain('frames-decide')
+    expect(codes(soundOf(made('pair-solid-core'), DOOR))).not.toContain('frames-decide')
   })
 
   it('refuse a pair as a leaf, and a leaf that is not in the catalogue', () => {
