@@ -1,7 +1,13 @@
 import fc from 'fast-check'
+import type { OctaveValues } from '#acoustics/bands.ts'
+import type { Duct, Room } from '#analysis/room.ts'
+import type { SilencerBox } from '#analysis/scheme.ts'
+import type { Receiver, Source } from '#analysis/target.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Project, Underlay } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
+import { addDuct, makeDuctIn, setAirtightness, setLeaks } from '#state/commands/air.ts'
+import { addBox } from '#state/commands/boxes.ts'
 import { setDiagonal } from '#state/commands/diagonals.ts'
 import { addDrop } from '#state/commands/drops.ts'
 import { addFurniture } from '#state/commands/furniture.ts'
@@ -9,10 +15,12 @@ import { addCeilingPart, addHeight } from '#state/commands/heights.ts'
 import { addObstacle } from '#state/commands/obstacles.ts'
 import { wallLength } from '#state/commands/openingChecks.ts'
 import { addOpening } from '#state/commands/openings.ts'
+import { makeOpening, makeOpeningIn } from '#state/commands/openingsMade.ts'
 import { drawOutline } from '#state/commands/outline.ts'
 import { cutRoom } from '#state/commands/partitions.ts'
 import { layFloorLevel, runThrough, takeOutObstacle } from '#state/commands/schemes.ts'
 import { assignAssembly, describeSurfaces } from '#state/commands/surfaces.ts'
+import { addMeasured, addReceiver, addSource } from '#state/commands/targets.ts'
 import { addUnderlay } from '#state/commands/underlays.ts'
 import { usualCeilingPart, usualDrop, usualFurniture, usualObstacle, usualOpening } from '#state/usualThings.ts'
 import { rectangularProject } from '#ui/newProject.ts'
@@ -121,6 +129,89 @@ const square = (x: number, y: number, size: number) => [
   { xMm: x, yMm: y + size },
 ]
 
+export const A_SPECTRUM: OctaveValues = {
+  63: 100,
+  125: 103,
+  250: 101,
+  500: 100,
+  1000: 98,
+  2000: null,
+  4000: 95,
+}
+
+/** Something that is heard. */
+export const A_SOURCE: Omit<Source, 'id'> = {
+  name: 'Drum kit',
+  preset: null,
+  levelsDb: A_SPECTRUM,
+  place: 'room-average',
+  basis: 'measured',
+  sdDb: 2,
+  shakes: true,
+}
+
+/** A bedroom behind a wall and the ceiling of a room. */
+export function aBedroom(change: Partial<Omit<Receiver, 'id'>> = {}): Omit<Receiver, 'id'> {
+  return {
+    name: 'Bedroom',
+    room: 'room-1',
+    source: 'source-1',
+    place: { kind: 'room', volumeM3: 30, furnishing: 'furnished', absorptionM2: null },
+    through: [{ surface: 'wall-1' }, { surface: 'ceiling-1' }],
+    limit: { kind: 'NC', index: 25 },
+    limitPreset: null,
+    hasBeat: false,
+    backgroundNc: 20,
+    junction: 'careful',
+    linedBeyond: 'none',
+    measured: [],
+    ...change,
+  }
+}
+
+export const A_DUCT: Omit<Duct, 'id'> = {
+  name: 'Supply',
+  surface: 'ceiling-1',
+  purpose: 'supply',
+  shape: 'round',
+  widthMm: 160,
+  heightMm: 160,
+  lengthMm: 3000,
+  leadsTo: [],
+  made: { liningMm: 0, linedLengthMm: 0, bends: 1, silencer: null },
+}
+
+export const A_BOX: Omit<SilencerBox, 'id'> = {
+  name: 'Silencer box',
+  duct: null,
+  room: 'room-1',
+  xMm: 5000,
+  yMm: 800,
+  widthMm: 900,
+  depthMm: 400,
+  heightMm: 300,
+  angleDeg: 0,
+  undersideMm: 2000,
+}
+
+/** Commands that say one of everything that has to do with who hears what. */
+function targetsAndAir({ name }: Room): readonly Command[] {
+  return [
+    addSource({ ...A_SOURCE, name: `Kit in ${name}` }),
+    addReceiver(aBedroom()),
+    addReceiver(aBedroom({ name: 'Garden', place: { kind: 'outdoors', distanceMm: 9000, atFacade: false } })),
+    addMeasured('receiver-1', { when: 'before', name: 'Before', differenceDb: A_SPECTRUM }),
+    makeOpening('room-1', 'opening-1', { type: 'door-solid-core', seal: 'worn' }),
+    makeOpeningIn('scheme-1', 'opening-1', { type: 'door-solid-core', seal: 'good' }),
+    addDuct('room-1', { ...A_DUCT, leadsTo: ['receiver-1'] }),
+    addDuct('room-1', { ...A_DUCT, name: 'Return', surface: 'wall-2' }),
+    makeDuctIn('scheme-1', 'duct-1', { ...A_DUCT.made, liningMm: 25, linedLengthMm: 3000 }),
+    setLeaks('scheme-1', 'wall-1', { gapMm: 1, holes: [{ id: 'hole-1', name: 'Cable', diameterMm: 20, count: 1 }] }),
+    setAirtightness('scheme-1', 'sealed'),
+    addBox('scheme-1', { ...A_BOX, duct: 'duct-2' }),
+  ]
+}
+
 /** Two rooms with at least one of every kind of thing there is, numbered 1 by kind. */
 export function fullProject(): Project {
   const empty = plainProject(6000, 4000)
@@ -139,6 +230,7 @@ export function fullProject(): Project {
     layFloorLevel('scheme-1', 'floor-1', true),
     runThrough('scheme-1', 'corner-1', 'wall-1'),
     addUnderlay(A_PICTURE),
+    ...targetsAndAir(room),
     cutRoom('room-1', [3600, 0], [3600, 4000], { construction: 'block-dense-100', placement: 'middle', name: 'Wall' }),
     setDiagonal('room-1', 'corner-1', 'corner-5', 5300),
   )

@@ -1,6 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { OctaveValues } from '#acoustics/bands.ts'
+import { SOURCE_PRESETS } from '#analysis/presets.ts'
 import { FURNITURE_KINDS, OPENING_KINDS } from '#analysis/room.ts'
+import type { SchemeChange } from '#analysis/scheme.ts'
+import type { Limit, ReceiverPlace } from '#analysis/target.ts'
 import type { SurfaceKind } from '#assemblies/assembly.ts'
 import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
@@ -12,6 +16,7 @@ import {
   saveAndBuild,
   saveAssembly,
 } from '#state/commands/assemblies.ts'
+import { changeScheme } from '#state/commands/changeScheme.ts'
 import { deleteDiagonal, setDiagonal, squareToDiagonal } from '#state/commands/diagonals.ts'
 import { addDrop, changeDrop } from '#state/commands/drops.ts'
 import { addFurniture, changeFurniture } from '#state/commands/furniture.ts'
@@ -32,13 +37,25 @@ import {
   takeOutObstacle,
 } from '#state/commands/schemes.ts'
 import { assignAssembly, describeSurfaces, removeLining } from '#state/commands/surfaces.ts'
+import {
+  addMeasured,
+  addReceiver,
+  addSource,
+  changeMeasured,
+  changeReceiver,
+  changeSource,
+  deleteMeasured,
+  deleteReceiver,
+  deleteSource,
+} from '#state/commands/targets.ts'
 import { deleteThing, moveThing, moveThingCorner } from '#state/commands/things.ts'
 import { addUnderlay, changeUnderlay } from '#state/commands/underlays.ts'
 import { moveWall, setWallLength } from '#state/commands/wall.ts'
 import { createDocumentStore } from '#state/history.ts'
+import { sourceOf, usualReceiver, usualSourceOf } from '#state/usualTargets.ts'
 import { usualCeilingPart, usualDrop, usualFurniture, usualObstacle, usualOpening } from '#state/usualThings.ts'
 import type { Thing } from '#state/view.ts'
-import { A_PICTURE, fullProject } from '../../support/anyProject.ts'
+import { A_PICTURE, A_SOURCE, A_SPECTRUM, aBedroom, fullProject } from '../../support/anyProject.ts'
 import { made } from '../../support/openings.ts'
 import { anOwnAssembly } from '../../support/ownAssembly.ts'
 import { CATALOGUE, openSample } from '../../support/samples.ts'
@@ -193,9 +210,73 @@ const thingCommand: fc.Arbitrary<Command> = fc.oneof(
     .map((patch) => changeUnderlay('underlay-1', patch)),
 )
 
+const receivers = fc.constantFrom('receiver-1', 'receiver-2', 'receiver-9')
+const sources = fc.constantFrom('source-1', 'source-2', 'source-9')
+const through = fc
+  .subarray(['wall-1', 'wall-2', 'wall-3', 'ceiling-1', 'wall-99'])
+  .chain((ids) =>
+    fc.record({ distanceMm: sizes }).map(({ distanceMm }) => ids.map((surface) => ({ surface, distanceMm }))),
+  )
+const receiverPlaces: fc.Arbitrary<ReceiverPlace> = fc.oneof(
+  fc.record({
+    kind: fc.constant('room' as const),
+    volumeM3: fc.constantFrom(0, 30, Number.NaN),
+    furnishing: fc.constantFrom('furnished' as const, 'typed' as const),
+    absorptionM2: fc.constantFrom(null, 0, 12),
+  }),
+  fc.record({ kind: fc.constant('outdoors' as const), distanceMm: sizes, atFacade: fc.boolean() }),
+  fc.constant({ kind: 'this-room' as const }),
+)
+const limits = fc.constantFrom<Limit>(
+  { kind: 'NC', index: 20 },
+  { kind: 'NR', index: -4 },
+  { kind: 'dBA', levelDb: 45 },
+  { kind: 'dBC', levelDb: Number.NaN },
+)
+const spectra = fc.constantFrom<OctaveValues>(
+  A_SPECTRUM,
+  { ...A_SPECTRUM, 125: Number.NaN },
+  { 63: null, 125: null, 250: null, 500: null, 1000: null, 2000: null, 4000: null },
+)
+
+const targetCommand: fc.Arbitrary<Command> = fc.oneof(
+  fc.record({ levelsDb: spectra, name: names }).map((change) => addSource({ ...A_SOURCE, ...change })),
+  fc.constantFrom(...SOURCE_PRESETS).map((preset) => addSource(sourceOf(preset))),
+  fc
+    .record({ id: sources, levelsDb: spectra, sdDb: fc.constantFrom(3, -1, 400) })
+    .map(({ id, ...patch }) => changeSource(id, patch)),
+  sources.map(deleteSource),
+  fc
+    .record({ place: receiverPlaces, through, room: rooms, source: fc.option(sources) })
+    .map((change) => addReceiver(aBedroom(change))),
+  fc
+    .constantFrom<ReceiverPlace['kind']>('room', 'outdoors', 'this-room')
+    .map((kind) => addReceiver(usualReceiver(kind, room, { sources: [] }), usualSourceOf(kind))),
+  fc
+    .record({ id: receivers, place: receiverPlaces, through, limit: limits, name: names })
+    .chain(({ id, ...whole }) =>
+      fc.subarray(Object.entries(whole)).map((some): Command => changeReceiver(id, Object.fromEntries(some))),
+    ),
+  fc.record({ id: receivers, room: rooms }).map(({ id, ...patch }) => changeReceiver(id, patch)),
+  receivers.map(deleteReceiver),
+  fc
+    .record({ id: receivers, differenceDb: spectra, name: names })
+    .map(({ id, ...set }) => addMeasured(id, { when: 'after', ...set })),
+  receivers.map((id) => changeMeasured(id, 'measured-1', { when: 'after' })),
+  receivers.map((id) => deleteMeasured(id, 'measured-1')),
+  fc
+    .constantFrom<SchemeChange>(
+      { choices: { 'wall-1': { assembly: 'W07', removeLining: false } }, airtightness: 'sealed' },
+      { leaks: { 'wall-1': { gapMm: 0, holes: [] }, 'wall-9': { holes: [] } } },
+      { openings: { 'opening-9': { type: 'door-solid-core', seal: 'good' } } },
+      { ducts: { 'duct-1': { liningMm: 25, linedLengthMm: 1000, bends: 2, silencer: null } } },
+    )
+    .map((change) => changeScheme('scheme-1', change, 'do what is next')),
+)
+
 /** A document as it came, and one with a thing of every kind in two rooms. */
 const anyStart = fc.constantFrom(garage, fullProject())
-const anyChange = fc.oneof(anyCommand, thingCommand)
+const anyChange = fc.oneof(anyCommand, thingCommand, targetCommand)
 
 describe('the document', () => {
   it('is back where it began after n undos, and where it was after n redos', () => {
