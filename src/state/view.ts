@@ -13,6 +13,7 @@ export type ThingKind =
   | 'height'
   | 'ceiling-part'
   | 'furniture'
+  | 'box'
   | 'partition'
   | 'underlay'
 
@@ -25,7 +26,7 @@ export interface Thing {
 export type Adding =
   | { readonly kind: 'opening'; readonly opening: OpeningKind }
   | { readonly kind: 'furniture'; readonly furniture: FurnitureKind }
-  | { readonly kind: 'obstacle' | 'drop' | 'height' | 'ceiling-part' }
+  | { readonly kind: 'obstacle' | 'drop' | 'height' | 'ceiling-part' | 'box' }
 
 /** What the bench shows of the selected surfaces. */
 export type BenchView = 'choose' | 'section' | 'curve' | 'inside' | 'build' | 'stands'

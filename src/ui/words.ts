@@ -91,7 +91,7 @@ function handleHint(label: string, handle: Handle): string {
 function thingRestingHint(project: Project, room: Room, thing: Thing): string {
   const label = projectThingLabel(project, room, thing)
   const along = thing.kind === 'opening' ? ' along its wall' : thing.kind === 'partition' ? ' across its line' : ''
-  const turns = thing.kind === 'furniture' ? ' R turns it by 15°.' : ''
+  const turns = thing.kind === 'furniture' || thing.kind === 'box' ? ' R turns it by 15°.' : ''
   const out = thing.kind === 'partition' ? 'Delete joins its two rooms.' : 'Delete takes it out.'
   return `${label}: arrow keys move it${along} by 10 mm, with Shift 100, with Alt 1.${turns} ${out}`
 }

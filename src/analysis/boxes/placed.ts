@@ -18,7 +18,7 @@ export function boxesIn({ id }: Pick<Room, 'id'>, { boxes }: Pick<Scheme, 'boxes
 }
 
 /** A box with nothing under it stands on the floor and takes floor; any other one hangs and takes height. */
-export function stands({ box }: PlacedBox): boolean {
+export function stands({ box }: Pick<PlacedBox, 'box'>): boolean {
   return box.undersideMm === 0
 }
 

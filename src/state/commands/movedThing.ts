@@ -18,6 +18,7 @@ export const THING_WORDS: Readonly<Record<ThingKind, string>> = {
   height: 'height',
   'ceiling-part': 'ceiling part',
   furniture: 'furniture',
+  box: 'silencer box',
   partition: 'partition',
   underlay: 'picture',
 }

@@ -24,6 +24,7 @@ export function withoutThing(room: Room, thing: Thing): Result<Room, Refusal> {
       return without(room.ceilingParts, thing, (ceilingParts) => ({ ...room, ceilingParts }))
     case 'height':
       return withoutHeight(room, id)
+    case 'box':
     case 'partition':
     case 'underlay':
       return noThing(THING_WORDS[kind], id)

@@ -1,10 +1,10 @@
-import type { Room } from '#analysis/room.ts'
 import type { Frame } from '#drawing/frame.ts'
 import type { Palette } from '#drawing/palette.ts'
 import type { Project } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
 import { AddOverlay } from '#ui/canvas/AddOverlay.tsx'
 import type { HandlePlace } from '#ui/canvas/hitThings.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
 import { SelectOverlay } from '#ui/canvas/SelectOverlay.tsx'
 import type { Size } from '#ui/canvas/usePlanFrame.ts'
 import type { PlanTool } from '#ui/canvas/usePlanTools.ts'
@@ -12,7 +12,7 @@ import type { LengthUnit } from '#units/quantity.ts'
 
 interface Props {
   readonly project: Project
-  readonly room: Room
+  readonly room: PlanRoom
   readonly frame: Frame
   readonly size: Size
   readonly units: LengthUnit

@@ -1,13 +1,14 @@
 import { type RefObject, useState } from 'react'
 import { deleteCorner, insertCorner } from '#state/commands/outline.ts'
-import { deleteThing } from '#state/commands/things.ts'
 import { AddRow } from '#ui/canvas/AddRow.tsx'
+import { takenAway } from '#ui/canvas/planRoom.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
 import { thingWord } from '#ui/canvas/thingWords.ts'
 import { leaveAdding, takeUpAdding } from '#ui/canvas/toolSwitch.ts'
 import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import type { PlanFrame } from '#ui/canvas/usePlanFrame.ts'
+import { usePlanRoom } from '#ui/canvas/usePlanRoom.ts'
 import { useSelectedThing } from '#ui/canvas/useSelectedThing.ts'
 import { useDocument, useRoom, useSession, useView } from '#ui/session.ts'
 import { TraceVerbs } from '#ui/trace/TraceVerbs.tsx'
@@ -73,14 +74,14 @@ function PickedVerbs() {
   const session = useSession()
   const { document } = session
   const project = useDocument((state) => state.project)
-  const room = useRoom()
+  const room = usePlanRoom()
   const cornerId = useView((view) => view.cornerId)
   const surfaceIds = useView((view) => view.surfaceIds)
   const thing = useSelectedThing(project, room)
   const [wallId] = surfaceIds
   const length = wallId === undefined || surfaceIds.length > 1 ? null : wallLength(room, wallId)
   const takeOut = () => {
-    if (thing && document.run(deleteThing(room.id, thing)).ok) session.view.setState(NOTHING_SELECTED)
+    if (thing && document.run(takenAway(room, thing)).ok) session.view.setState(NOTHING_SELECTED)
   }
   if (thing !== null) return <Verb label={`Delete ${thingWord(thing)}`} onPress={takeOut} />
   if (cornerId !== null) {

@@ -17,6 +17,7 @@ import { PlanMenu } from '#ui/canvas/PlanMenu.tsx'
 import { PlanStage } from '#ui/canvas/PlanStage.tsx'
 import { PlanStatus } from '#ui/canvas/PlanStatus.tsx'
 import { PlanVerbs } from '#ui/canvas/PlanVerbs.tsx'
+import { type PlanRoom, planRoom } from '#ui/canvas/planRoom.ts'
 import type { Touchable } from '#ui/canvas/planTarget.ts'
 import { roomReach } from '#ui/canvas/roomReach.ts'
 import { useCoarsePointer } from '#ui/canvas/useCoarsePointer.ts'
@@ -25,10 +26,11 @@ import { useOutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
 import { usePlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { usePlanKeys } from '#ui/canvas/usePlanKeys.ts'
 import { usePlanMenu } from '#ui/canvas/usePlanMenu.ts'
+import { usePlanRoom } from '#ui/canvas/usePlanRoom.ts'
 import { useAdding, usePlanTools } from '#ui/canvas/usePlanTools.ts'
 import { usePointer } from '#ui/canvas/usePointer.ts'
 import { useSelectedThing } from '#ui/canvas/useSelectedThing.ts'
-import { useAnalysis, useDocument, useRoom, useShownProject, useView } from '#ui/session.ts'
+import { useAnalysis, useDocument, useScheme, useShownProject, useView } from '#ui/session.ts'
 import { useDraw, useShell, useShellState } from '#ui/shell.ts'
 import { TracePanel } from '#ui/trace/TracePanel.tsx'
 import { useSeeThrough, useTracedPoints, useTracing } from '#ui/trace/useTracing.ts'
@@ -127,9 +129,13 @@ const EMPTY_PAPER: ReturnType<typeof cornerPoints> = [
 /** The project as recorded, what drags start from; the room as recorded and as shown, and what its scheme leaves of it. */
 function useOnPlan() {
   const project = useDocument((state) => state.project)
-  const room = useRoom()
+  const room = usePlanRoom()
+  const scheme = useScheme()
   const analysis = useAnalysis()
-  const recorded = project.rooms.find((candidate) => candidate.id === room.id) ?? room
+  const recorded = planRoom(
+    project.rooms.find(({ id }) => id === room.id) ?? room,
+    project.schemes.find(({ id }) => id === scheme.id) ?? scheme,
+  )
   return { project, room, recorded, result: analysis.ok ? analysis.value : null }
 }
 
@@ -153,7 +159,7 @@ function useFittedPoints(
 }
 
 /** What is selected and its handles: corners at the ends of selected walls, a corner that is selected, those of a thing. */
-function useHeld(project: Project, room: Room, scale: number) {
+function useHeld(project: Project, room: PlanRoom, scale: number) {
   const surfaceIds = useView((view) => view.surfaceIds)
   const cornerId = useView((view) => view.cornerId)
   const thing = useSelectedThing(project, room)

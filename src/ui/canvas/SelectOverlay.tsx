@@ -1,5 +1,4 @@
 import { Group, Line, Rect } from 'react-konva'
-import type { Room } from '#analysis/room.ts'
 import { type Frame, toTarget } from '#drawing/frame.ts'
 import type { Palette } from '#drawing/palette.ts'
 import type { Point } from '#geometry/polygon.ts'
@@ -7,15 +6,16 @@ import type { Project } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
 import type { HandlePlace } from '#ui/canvas/hitThings.ts'
 import { cornerPoints, type Target } from '#ui/canvas/nearest.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
 import { Measures, ShapeOutline, ThingHandles } from '#ui/canvas/ThingOverlay.tsx'
-import { frontMiddle, partitionRing, type ThingShape, thingShape, wallRun } from '#ui/canvas/thingShapes.ts'
+import { frontMiddle, partitionRing, type ThingShape, thingShape, turnable, wallRun } from '#ui/canvas/thingShapes.ts'
 import type { Size } from '#ui/canvas/usePlanFrame.ts'
 import type { SelectState } from '#ui/canvas/useSelectGestures.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 interface Props {
   readonly project: Project
-  readonly room: Room
+  readonly room: PlanRoom
   readonly frame: Frame
   readonly size: Size
   readonly units: LengthUnit
@@ -33,7 +33,7 @@ const HANDLE = 10
 export function SelectOverlay(props: Props) {
   const { room, frame, palette, state, handles, cornerId, thing, thingHandles } = props
   const { hovered } = state
-  const piece = thing?.kind === 'furniture' ? room.furniture.find(({ id }) => id === thing.id) : undefined
+  const piece = thing && turnable(room, thing)
   return (
     <Group listening={false}>
       <Hovered {...props} />
@@ -72,7 +72,7 @@ function Hovered({ project, room, frame, palette, state }: Props) {
   return <Line points={flat(frame, shape.ends)} stroke={palette.accent} strokeWidth={3} />
 }
 
-function hoveredShape(project: Project, room: Room, hovered: Target): ThingShape | null {
+function hoveredShape(project: Project, room: PlanRoom, hovered: Target): ThingShape | null {
   switch (hovered.kind) {
     case 'wall': {
       const run = wallRun(room, hovered.id)

@@ -41,6 +41,7 @@ export const ADD_GROUPS: readonly { readonly name: string; readonly verbs: reado
       { label: 'Ceiling part', adding: { kind: 'ceiling-part' } },
     ],
   },
+  { name: 'For air, in this scheme', verbs: [{ label: 'Silencer box', adding: { kind: 'box' } }] },
   {
     name: 'To hold',
     verbs: (['drum-kit', 'desk', 'piano', 'booth', 'other'] as const).map((furniture) => ({
@@ -65,6 +66,8 @@ export function addingName(adding: Adding): string {
       return 'height point'
     case 'ceiling-part':
       return 'ceiling part'
+    case 'box':
+      return 'silencer box'
     default:
       return unreachable(adding)
   }
@@ -88,6 +91,7 @@ export function addSentence(adding: Adding | null, hasAnchor: boolean, isTouch: 
     case 'height':
       return `${press} where the tape stood.${byKey('in the middle of the room')}${leave}`
     case 'furniture':
+    case 'box':
       return `${press}: the ${name} stands there.${byKey('in the middle of the room')}${leave}`
     default:
       return hasAnchor

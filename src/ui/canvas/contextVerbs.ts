@@ -1,19 +1,17 @@
 import type { SchemeResult } from '#analysis/results.ts'
-import type { Room } from '#analysis/room.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
-import { changeFurniture } from '#state/commands/furniture.ts'
 import { deleteCorner, insertCorner } from '#state/commands/outline.ts'
 import { cutRoom } from '#state/commands/partitions.ts'
-import { deleteThing } from '#state/commands/things.ts'
 import type { Adding, Thing, ViewState } from '#state/view.ts'
 import { duplicate } from '#ui/canvas/duplicate.ts'
 import type { Target } from '#ui/canvas/nearest.ts'
 import { cuttingLine, openingAt, placeAt, usualColumn, usualCut } from '#ui/canvas/placing.ts'
+import { type PlanRoom, takenAway } from '#ui/canvas/planRoom.ts'
 import { selectionAfter } from '#ui/canvas/selecting.ts'
-import { wholeTurn } from '#ui/canvas/thingDrags.ts'
-import { alongWall, wallRun } from '#ui/canvas/thingShapes.ts'
+import { laid, wholeTurn } from '#ui/canvas/thingDrags.ts'
+import { alongWall, turnable, wallRun } from '#ui/canvas/thingShapes.ts'
 import { projectThingLabel } from '#ui/canvas/thingWords.ts'
 import { cornerLabel } from '#ui/words.ts'
 
@@ -32,7 +30,7 @@ export interface ContextVerb {
 
 export interface ContextInput {
   readonly project: Project
-  readonly room: Room
+  readonly room: PlanRoom
   readonly result: SchemeResult | null
   readonly view: ViewState
 }
@@ -103,16 +101,16 @@ function wallVerbs(input: ContextInput, target: Target & { readonly kind: 'wall'
 }
 
 function thingVerbs({ project, room, view }: ContextInput, thing: Thing): ContextList {
-  const copy = duplicate(project, room.id, thing)
-  const piece = thing.kind === 'furniture' && room.furniture.find(({ id }) => id === thing.id)
-  const turned = piece && changeFurniture(room.id, piece.id, { angleDeg: wholeTurn(piece.angleDeg + 90) })
+  const copy = duplicate(project, room, thing)
+  const piece = turnable(room, thing)
+  const turned = piece && laid(room, thing, { angleDeg: wholeTurn(piece.angleDeg + 90) })
   const out = thing.kind === 'partition' ? 'Delete and join the rooms' : 'Delete'
   return {
     title: projectThingLabel(project, room, thing),
     verbs: [
       ...(turned ? [run('Rotate 90°', turned)] : []),
       ...(copy ? [run('Duplicate', copy, thing.kind)] : []),
-      run(out, deleteThing(room.id, thing)),
+      run(out, takenAway(room, thing)),
       selectVerb(view, { kind: 'thing', thing }),
     ],
   }

@@ -5,6 +5,7 @@ import { moveCorner } from '#state/commands/outline.ts'
 import { moveWall } from '#state/commands/wall.ts'
 import type { Measure } from '#ui/canvas/measures.ts'
 import { cornerPoints } from '#ui/canvas/nearest.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
 import type { Press } from '#ui/canvas/pointer.ts'
 import { cornerLines, finestStep, gridStep, ringPlaces, snapDistance, snapPoint } from '#ui/canvas/snap.ts'
 import { cornerLabel } from '#ui/words.ts'
@@ -13,7 +14,7 @@ import type { LengthUnit, Millimetres } from '#units/quantity.ts'
 
 /** What a drag starts from: the room as recorded. */
 export interface DragSetting {
-  readonly room: Room
+  readonly room: PlanRoom
   readonly units: LengthUnit
   /** px per mm. */
   readonly scale: number

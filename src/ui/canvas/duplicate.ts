@@ -1,5 +1,6 @@
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
+import { addBox } from '#state/commands/boxes.ts'
 import { addDrop } from '#state/commands/drops.ts'
 import { addFurniture } from '#state/commands/furniture.ts'
 import { addHeight } from '#state/commands/heights.ts'
@@ -7,6 +8,7 @@ import { addObstacle } from '#state/commands/obstacles.ts'
 import { addOpening } from '#state/commands/openings.ts'
 import { usualOpening } from '#state/usualThings.ts'
 import type { Thing } from '#state/view.ts'
+import { boxesOf, type PlanRoom } from '#ui/canvas/planRoom.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
 /** A copy stands so far to the right and down the page, mm. */
@@ -18,7 +20,8 @@ interface Placed {
 }
 
 /** A second one beside the first, under a name of its own; null where that has no sense (a partition, a picture). */
-export function duplicate(project: Project, roomId: string, { kind, id }: Thing): Command | null {
+export function duplicate(project: Project, given: PlanRoom, { kind, id }: Thing): Command | null {
+  const roomId = given.id
   const room = project.rooms.find((candidate) => candidate.id === roomId)
   if (!room) return null
   const find = <Part extends { readonly id: string }>(list: readonly Part[]) => list.find((part) => part.id === id)
@@ -52,6 +55,13 @@ export function duplicate(project: Project, roomId: string, { kind, id }: Thing)
     case 'height': {
       const own = find(room.heights)
       return own ? addHeight(roomId, null, shifted(without(own))) : null
+    }
+    case 'box': {
+      const own = find(boxesOf(given))
+      const names = boxesOf(given).map(({ name }) => name)
+      return own && given.inScheme
+        ? addBox(given.inScheme.id, { ...shifted(without(own)), name: freeName(own.name, names) })
+        : null
     }
     case 'ceiling-part':
     case 'partition':

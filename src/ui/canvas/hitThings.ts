@@ -3,7 +3,8 @@ import type { Point, Ring } from '#geometry/polygon.ts'
 import type { Project, Underlay } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
 import { cornerPoints, distanceToSegment, type Handle, isInside } from '#ui/canvas/nearest.ts'
-import { partitionRing, type ThingShape, thingShape, thingsOf, turnHandle } from '#ui/canvas/thingShapes.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
+import { partitionRing, type ThingShape, thingShape, thingsOf, turnable, turnHandle } from '#ui/canvas/thingShapes.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
 /** A handle and where it stands. */
@@ -19,7 +20,7 @@ export const TURN_AWAY = 26
  * The handles of the selected thing: ends of an opening, corners of a ring, one to turn a footprint by.
  * @param scale  px per mm
  */
-export function handlesOf(room: Room, thing: Thing | null, scale: number): readonly HandlePlace[] {
+export function handlesOf(room: PlanRoom, thing: Thing | null, scale: number): readonly HandlePlace[] {
   const shape = thing && thingShape(room, thing)
   if (!thing || !shape) return []
   if (shape.kind === 'run') {
@@ -30,7 +31,7 @@ export function handlesOf(room: Room, thing: Thing | null, scale: number): reado
   }
   if (shape.kind === 'place') return []
   const corners = shape.ring.map((at, index): HandlePlace => ({ handle: { kind: 'ring', index }, at }))
-  const piece = thing.kind === 'furniture' && room.furniture.find((candidate) => candidate.id === thing.id)
+  const piece = turnable(room, thing)
   return piece ? [...corners, { handle: { kind: 'turn' }, at: turnHandle(piece, TURN_AWAY / scale) }] : corners
 }
 
@@ -75,7 +76,7 @@ interface Hit {
  * A ceiling part is as large as a room and lies at a wall's depth below everything: only its edge is touched, else a press
  * in the middle of the room could never mean the room.
  */
-export function thingAt(room: Room, at: Point, reach: Millimetres): Thing | null {
+export function thingAt(room: PlanRoom, at: Point, reach: Millimetres): Thing | null {
   let best: Hit | null = null
   for (const thing of thingsOf(room)) {
     const shape = thingShape(room, thing)

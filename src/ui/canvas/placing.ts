@@ -3,11 +3,13 @@ import type { PlanPoint, Room } from '#analysis/room.ts'
 import type { Point, Ring } from '#geometry/polygon.ts'
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
+import { addBox } from '#state/commands/boxes.ts'
 import { addDrop } from '#state/commands/drops.ts'
 import { addFurniture } from '#state/commands/furniture.ts'
 import { addCeilingPart, addHeight } from '#state/commands/heights.ts'
 import { addObstacle } from '#state/commands/obstacles.ts'
 import { addOpening } from '#state/commands/openings.ts'
+import { usualBox } from '#state/usualAir.ts'
 import {
   USUAL_PARTITION,
   usualCeilingPart,
@@ -17,8 +19,9 @@ import {
   usualObstacle,
   usualOpening,
 } from '#state/usualThings.ts'
-import type { Adding, Thing } from '#state/view.ts'
+import type { Adding, Thing, ViewState } from '#state/view.ts'
 import { cornerPoints, isInside, nearestWall } from '#ui/canvas/nearest.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
 import { roomMiddle } from '#ui/canvas/roomMiddle.ts'
 import { gridStep, roundTo } from '#ui/canvas/snap.ts'
 import { alongWall, type WallRun, wallRun } from '#ui/canvas/thingShapes.ts'
@@ -27,7 +30,7 @@ import { unreachable } from '#units/result.ts'
 
 /** What a new thing is put into. */
 export interface PlaceSetting {
-  readonly room: Room
+  readonly room: PlanRoom
   readonly result: SchemeResult | null
   readonly units: LengthUnit
 }
@@ -72,6 +75,9 @@ export function placeAt({ room, units }: PlaceSetting, adding: Adding, [x, y]: P
   if (adding.kind === 'height') return addHeight(room.id, null, usualHeight(x, y, room))
   if (adding.kind === 'furniture') {
     return addFurniture(room.id, usualFurniture(adding.furniture, x, y, units, room))
+  }
+  if (adding.kind === 'box' && room.inScheme) {
+    return addBox(room.inScheme.id, usualBox(room, room.inScheme, x, y, units))
   }
   return null
 }
@@ -185,9 +191,17 @@ function onGrid([x, y]: Point, units: LengthUnit): Point {
   return [roundTo(x, step), roundTo(y, step)]
 }
 
+/** The room on the page and its scheme. */
+type Where = Pick<ViewState, 'roomId' | 'schemeId'>
+
+export function whereOf({ id, inScheme }: PlanRoom): Where {
+  return { roomId: id, schemeId: inScheme?.id ?? '' }
+}
+
 /** The thing a command has just added: always the last in its list. */
-export function addedThing(project: Project, roomId: string, kind: Thing['kind']): Thing | null {
-  const room = project.rooms.find(({ id }) => id === roomId)
+export function addedThing(project: Project, where: Where, kind: Thing['kind']): Thing | null {
+  const room = project.rooms.find(({ id }) => id === where.roomId)
+  const scheme = project.schemes.find(({ id }) => id === where.schemeId)
   const lists = {
     opening: room?.openings,
     obstacle: room?.obstacles,
@@ -195,6 +209,7 @@ export function addedThing(project: Project, roomId: string, kind: Thing['kind']
     'ceiling-part': room?.ceilingParts,
     height: room?.heights,
     furniture: room?.furniture,
+    box: scheme?.boxes,
     partition: project.partitions,
     underlay: project.underlays,
   }

@@ -1,18 +1,18 @@
 import type { SchemeResult } from '#analysis/results.ts'
-import type { Room } from '#analysis/room.ts'
 import type { Frame } from '#drawing/frame.ts'
 import type { Mark } from '#drawing/model.ts'
 import type { Project } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
 import { type HandlePlace, handleAt, otherRoomAt, partitionAt, thingAt, underlayAt } from '#ui/canvas/hitThings.ts'
 import { cornerPoints, isInside, type Target, targetAt } from '#ui/canvas/nearest.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
 import type { Press } from '#ui/canvas/pointer.ts'
 import { isSameThing } from '#ui/canvas/thingShapes.ts'
 
 /** Everything a press can meet. */
 export interface Touchable {
   readonly project: Project
-  readonly room: Room
+  readonly room: PlanRoom
   readonly frame: Frame
   readonly result: SchemeResult | null
   readonly marks: readonly Mark[]

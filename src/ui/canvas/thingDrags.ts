@@ -1,5 +1,6 @@
-import type { Furniture, Room } from '#analysis/room.ts'
 import type { Point, Ring } from '#geometry/polygon.ts'
+import type { Command } from '#state/command.ts'
+import { changeBox } from '#state/commands/boxes.ts'
 import { changeFurniture } from '#state/commands/furniture.ts'
 import { moveThing, moveThingCorner } from '#state/commands/things.ts'
 import type { Thing } from '#state/view.ts'
@@ -7,9 +8,10 @@ import { type Drag, type DragSetting, HOLD } from '#ui/canvas/drags.ts'
 import { type Measure, polygonEdges, ringEdges, ringMeasures } from '#ui/canvas/measures.ts'
 import { cornerPoints, type Handle } from '#ui/canvas/nearest.ts'
 import { openingDrag, openingEndDrag } from '#ui/canvas/openingDrags.ts'
+import { movedBy, type PlanRoom } from '#ui/canvas/planRoom.ts'
 import { cornerLines, finestStep, gridStep, roundTo, snapPoint } from '#ui/canvas/snap.ts'
 import { type Edge, snapShift } from '#ui/canvas/snapShape.ts'
-import { furnitureRing, isSameThing, thingShape, thingsOf } from '#ui/canvas/thingShapes.ts'
+import { furnitureRing, isSameThing, type Turnable, thingShape, thingsOf, turnable } from '#ui/canvas/thingShapes.ts'
 import { thingLabel } from '#ui/canvas/thingWords.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
@@ -39,7 +41,7 @@ export function thingDrag(setting: DragSetting, thing: Thing): Drag | null {
     })
     const measures = ringMeasures(shifted(ring, shift), walls)
     return {
-      command: moveThing(room.id, thing, shift[0], shift[1]),
+      command: movedBy(room, thing, shift[0], shift[1]),
       sentence: `${label}: ${distanceWords(measures, units, thing)}.`,
       guides,
       measures,
@@ -50,12 +52,10 @@ export function thingDrag(setting: DragSetting, thing: Thing): Drag | null {
 /** A handle of a thing in the hand. */
 export function handleDrag(setting: DragSetting, thing: Thing, handle: Handle): Drag | null {
   if (handle.kind === 'end') return openingEndDrag(setting, thing.id, handle.end)
-  const piece = setting.room.furniture.find((candidate) => candidate.id === thing.id)
-  if (thing.kind === 'furniture' && !piece) return null
-  if (handle.kind === 'turn') return piece ? turnDrag(setting, piece) : null
-  return thing.kind === 'furniture' && piece
-    ? sizeDrag(setting, piece, handle.index)
-    : ringCornerDrag(setting, thing, handle.index)
+  const piece = turnable(setting.room, thing)
+  if (handle.kind === 'turn') return piece ? turnDrag(setting, thing, piece) : null
+  if (thing.kind !== 'furniture' && thing.kind !== 'box') return ringCornerDrag(setting, thing, handle.index)
+  return piece ? sizeDrag(setting, thing, piece, handle.index) : null
 }
 
 function ringCornerDrag(setting: DragSetting, thing: Thing, index: number): Drag | null {
@@ -84,14 +84,22 @@ function ringCornerDrag(setting: DragSetting, thing: Thing, index: number): Drag
   }
 }
 
-function turnDrag({ room, start }: DragSetting, piece: Furniture): Drag {
+/** Where and how a turned rectangle lies. */
+type Lies = Partial<Pick<Turnable, 'xMm' | 'yMm' | 'widthMm' | 'depthMm' | 'angleDeg'>>
+
+/** Lays a piece of furniture or a silencer box down anew. */
+export function laid(room: PlanRoom, { kind, id }: Thing, patch: Lies): Command {
+  return kind === 'box' && room.inScheme ? changeBox(room.inScheme.id, id, patch) : changeFurniture(room.id, id, patch)
+}
+
+function turnDrag({ room, start }: DragSetting, thing: Thing, piece: Turnable): Drag {
   const direction = (at: Point): number => degrees(Math.atan2(at[0] - piece.xMm, piece.yMm - at[1]))
   const grabbed = direction(start)
   return ({ at, free }) => {
     const turned = piece.angleDeg + direction(at) - grabbed
     const angleDeg = wholeTurn(roundTo(turned, free ? 1 : TURN_STEP))
     return {
-      command: changeFurniture(room.id, piece.id, { angleDeg }),
+      command: laid(room, thing, { angleDeg }),
       sentence: `${piece.name} turned to ${angleDeg}°.`,
       guides: [],
       measures: [],
@@ -103,7 +111,7 @@ function turnDrag({ room, start }: DragSetting, piece: Furniture): Drag {
 const LEAST_SIDE = 50
 
 /** A corner of a footprint in the hand: the opposite one stays. */
-function sizeDrag({ room, units, start }: DragSetting, piece: Furniture, index: number): Drag | null {
+function sizeDrag({ room, units, start }: DragSetting, thing: Thing, piece: Turnable, index: number): Drag | null {
   const ring = furnitureRing(piece)
   const corner = ring[index]
   const fixed = ring[(index + 2) % 4]
@@ -121,7 +129,7 @@ function sizeDrag({ room, units, start }: DragSetting, piece: Furniture, index: 
     const yMm = fixed[1] + halfX * sin + halfY * cos
     const size = `${formatLength(widthMm, units)} by ${formatLength(depthMm, units)}`
     return {
-      command: changeFurniture(room.id, piece.id, { widthMm, depthMm, xMm, yMm }),
+      command: laid(room, thing, { widthMm, depthMm, xMm, yMm }),
       sentence: `${piece.name}: ${size}.`,
       guides: [],
       measures: [],
@@ -138,7 +146,7 @@ function underlayDrag({ room, units, start }: DragSetting, thing: Thing): Drag {
 }
 
 /** The corners of a thing, or its one place. */
-function pointsOf(room: Room, thing: Thing): Ring {
+function pointsOf(room: PlanRoom, thing: Thing): Ring {
   const shape = thingShape(room, thing)
   if (shape?.kind === 'place') return [shape.at]
   return shape?.kind === 'ring' ? shape.ring : []
@@ -147,10 +155,10 @@ function pointsOf(room: Room, thing: Thing): Ring {
 /** What a thing is measured to: furniture to the finished faces, what stands there to the walls as they stand. */
 function facesFor({ room, clear }: DragSetting, thing: Thing): readonly Edge[] {
   const walls = ringEdges(cornerPoints(room))
-  return thing.kind === 'furniture' && clear.length > 0 ? polygonEdges(clear) : walls
+  return isOnFloor(thing) && clear.length > 0 ? polygonEdges(clear) : walls
 }
 
-function otherEdges(room: Room, thing: Thing): readonly Edge[] {
+function otherEdges(room: PlanRoom, thing: Thing): readonly Edge[] {
   return thingsOf(room)
     .filter((other) => !isSameThing(other, thing))
     .flatMap((other) => {
@@ -161,7 +169,12 @@ function otherEdges(room: Room, thing: Thing): readonly Edge[] {
 
 function distanceWords(measures: readonly Measure[], units: LengthUnit, thing: Thing): string {
   const lengths = measures.map(({ lengthMm }) => formatLength(lengthMm, units)).join(' and ')
-  return `${lengths} to the nearest ${thing.kind === 'furniture' ? 'finished faces' : 'walls'}`
+  return `${lengths} to the nearest ${isOnFloor(thing) ? 'finished faces' : 'walls'}`
+}
+
+/** Put into the finished room, so measured to its faces. */
+function isOnFloor({ kind }: Thing): boolean {
+  return kind === 'furniture' || kind === 'box'
 }
 
 function shifted(ring: Ring, [dx, dy]: Point): Ring {

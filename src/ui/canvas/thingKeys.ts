@@ -2,14 +2,13 @@ import type { Room } from '#analysis/room.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Partition } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
-import { changeFurniture } from '#state/commands/furniture.ts'
 import { changeOpening } from '#state/commands/openings.ts'
-import { deleteThing, moveThing } from '#state/commands/things.ts'
 import { moveWall } from '#state/commands/wall.ts'
 import type { Thing } from '#state/view.ts'
+import { movedBy, type PlanRoom, takenAway } from '#ui/canvas/planRoom.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
-import { TURN_STEP, wholeTurn } from '#ui/canvas/thingDrags.ts'
-import { isSameThing, thingsOf, wallRun } from '#ui/canvas/thingShapes.ts'
+import { laid, TURN_STEP, wholeTurn } from '#ui/canvas/thingDrags.ts'
+import { isSameThing, thingsOf, turnable, wallRun } from '#ui/canvas/thingShapes.ts'
 import type { Session } from '#ui/session.ts'
 import type { ShortcutHandlers } from '#ui/shortcuts.ts'
 import type { Millimetres } from '#units/quantity.ts'
@@ -21,7 +20,7 @@ export function stepOf(event: KeyboardEvent): Millimetres {
 }
 
 /** Keys while a thing is selected: arrows move it, Delete takes it out, R turns a piece. */
-export function thingHandlers(session: Session, room: Room, thing: Thing): ShortcutHandlers {
+export function thingHandlers(session: Session, room: PlanRoom, thing: Thing): ShortcutHandlers {
   const arrow = (x: number, y: number) => (event: KeyboardEvent) => {
     const { partitions, rooms } = session.document.store.getState().project
     const step: Point = [x * stepOf(event), y * stepOf(event)]
@@ -29,11 +28,11 @@ export function thingHandlers(session: Session, room: Room, thing: Thing): Short
     const command = partition ? partitionStep(rooms, partition, step) : thingStep(room, thing, step)
     if (command) session.document.run(command)
   }
-  const piece = thing.kind === 'furniture' && room.furniture.find(({ id }) => id === thing.id)
+  const piece = turnable(room, thing)
   const turn = (event: KeyboardEvent) => {
     if (!piece) return
     const angleDeg = wholeTurn(piece.angleDeg + (event.shiftKey ? -TURN_STEP : TURN_STEP))
-    session.document.run(changeFurniture(room.id, piece.id, { angleDeg }))
+    session.document.run(laid(room, thing, { angleDeg }))
   }
   return {
     next: () => walkAll(session, room, 1),
@@ -43,15 +42,15 @@ export function thingHandlers(session: Session, room: Room, thing: Thing): Short
     'move-up': arrow(0, 1),
     'move-down': arrow(0, -1),
     delete: () => {
-      if (session.document.run(deleteThing(room.id, thing)).ok) session.view.setState(NOTHING_SELECTED)
+      if (session.document.run(takenAway(room, thing)).ok) session.view.setState(NOTHING_SELECTED)
     },
     ...(piece ? { turn } : {}),
   }
 }
 
 /** A step of a thing; an opening takes the part of it that runs along its wall, and stops at the wall's ends. */
-function thingStep(room: Room, thing: Thing, [dx, dy]: Point): Command | null {
-  if (thing.kind !== 'opening') return moveThing(room.id, thing, dx, dy)
+function thingStep(room: PlanRoom, thing: Thing, [dx, dy]: Point): Command | null {
+  if (thing.kind !== 'opening') return movedBy(room, thing, dx, dy)
   const opening = room.openings.find(({ id }) => id === thing.id)
   const run = opening && wallRun(room, opening.wall)
   if (!opening || !run) return null
@@ -75,7 +74,7 @@ function partitionStep(rooms: readonly Room[], { sides: [side] }: Partition, [dx
 }
 
 /** The next wall, ceiling, floor or thing of the room. */
-export function walkAll({ view }: Session, room: Room, by: number): void {
+export function walkAll({ view }: Session, room: PlanRoom, by: number): void {
   const { surfaceIds, thing } = view.getState()
   const stops = [
     ...[...room.walls, room.ceiling, room.floor].map(({ id }) => ({ surface: id })),

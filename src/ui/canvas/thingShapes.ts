@@ -1,7 +1,9 @@
-import type { Furniture, Opening, Room } from '#analysis/room.ts'
+import type { Rectangular } from '#analysis/furniture/footprint.ts'
+import type { Opening, Room } from '#analysis/room.ts'
 import type { Point, Ring } from '#geometry/polygon.ts'
 import type { Partition } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
+import { boxesOf, type PlanRoom } from '#ui/canvas/planRoom.ts'
 import type { Millimetres } from '#units/quantity.ts'
 
 /** What a thing looks like to a hand on the plan, mm: a run along a wall, a place, or a ring of corners. */
@@ -47,7 +49,7 @@ export function openingEnds(room: Room, opening: Opening): readonly [Point, Poin
 }
 
 /** The footprint's four corners, counter-clockwise from its front left. */
-export function furnitureRing({ xMm, yMm, widthMm, depthMm, angleDeg }: Furniture): Ring {
+export function furnitureRing({ xMm, yMm, widthMm, depthMm, angleDeg }: Rectangular): Ring {
   const turn = (angleDeg * Math.PI) / 180
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)]
   const [w, d] = [widthMm / 2, depthMm / 2]
@@ -73,7 +75,7 @@ export function partitionRing(partition: Partition, rooms: readonly Room[]): Rin
 type OfRoom = Exclude<Thing['kind'], 'partition' | 'underlay'>
 
 /** The shape of a thing of this room; null where there is none of that name. */
-export function thingShape(room: Room, thing: Thing): ThingShape | null {
+export function thingShape(room: PlanRoom, thing: Thing): ThingShape | null {
   switch (thing.kind) {
     case 'partition':
     case 'underlay':
@@ -83,7 +85,7 @@ export function thingShape(room: Room, thing: Thing): ThingShape | null {
   }
 }
 
-function roomThingShape(room: Room, kind: OfRoom, id: string): ThingShape | null {
+function roomThingShape(room: PlanRoom, kind: OfRoom, id: string): ThingShape | null {
   switch (kind) {
     case 'opening': {
       const opening = room.openings.find((candidate) => candidate.id === id)
@@ -94,8 +96,9 @@ function roomThingShape(room: Room, kind: OfRoom, id: string): ThingShape | null
       const point = heightPoint(room, id)
       return point ? { kind: 'place', at: [point.xMm, point.yMm] } : null
     }
-    case 'furniture': {
-      const piece = room.furniture.find((candidate) => candidate.id === id)
+    case 'furniture':
+    case 'box': {
+      const piece = turnable(room, { kind, id })
       return piece ? { kind: 'ring', ring: furnitureRing(piece) } : null
     }
     default: {
@@ -106,13 +109,26 @@ function roomThingShape(room: Room, kind: OfRoom, id: string): ThingShape | null
   }
 }
 
+/** What can be turned: a piece of furniture or a silencer box. */
+export function turnable(room: PlanRoom, { kind, id }: Thing): Turnable | null {
+  if (kind !== 'furniture' && kind !== 'box') return null
+  const list: readonly Turnable[] = kind === 'furniture' ? room.furniture : boxesOf(room)
+  return list.find((candidate) => candidate.id === id) ?? null
+}
+
+/** A turned rectangle with a name. */
+export interface Turnable extends Rectangular {
+  readonly id: string
+  readonly name: string
+}
+
 export function heightPoint(room: Room, id: string) {
   const own = room.heights.find((point) => point.id === id)
   return own ?? room.ceilingParts.flatMap((part) => part.heights).find((point) => point.id === id)
 }
 
 /** Everything in the room that can be picked, in the order keys walk it. */
-export function thingsOf(room: Room): readonly Thing[] {
+export function thingsOf(room: PlanRoom): readonly Thing[] {
   const all = <Kind extends Thing['kind']>(kind: Kind, list: readonly { readonly id: string }[]): Thing[] =>
     list.map(({ id }) => ({ kind, id }))
   return [
@@ -123,6 +139,7 @@ export function thingsOf(room: Room): readonly Thing[] {
     ...all('height', room.heights),
     ...room.ceilingParts.flatMap((part) => all('height', part.heights)),
     ...all('furniture', room.furniture),
+    ...all('box', boxesOf(room)),
   ]
 }
 
@@ -140,12 +157,12 @@ export function shapeMiddle(shape: ThingShape): Point {
 }
 
 /** The middle of a footprint's front edge. */
-export function frontMiddle(piece: Furniture): Point {
+export function frontMiddle(piece: Rectangular): Point {
   return turnHandle(piece, 0)
 }
 
 /** Where a footprint's turning handle stands: before its front, so far off. */
-export function turnHandle(piece: Furniture, away: Millimetres): Point {
+export function turnHandle(piece: Rectangular, away: Millimetres): Point {
   const turn = (piece.angleDeg * Math.PI) / 180
   const reach = piece.depthMm / 2 + away
   return [piece.xMm + Math.sin(turn) * reach, piece.yMm - Math.cos(turn) * reach]

@@ -1,12 +1,13 @@
 import type { Room } from '#analysis/room.ts'
 import type { Project } from '#project/project.ts'
 import type { Thing } from '#state/view.ts'
+import { boxesOf, type PlanRoom } from '#ui/canvas/planRoom.ts'
 import { heightPoint } from '#ui/canvas/thingShapes.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 /** What a thing of the room is called in sentences: its own name, or what it is. */
-export function thingLabel(room: Room, { kind, id }: Thing): string {
+export function thingLabel(room: PlanRoom, { kind, id }: Thing): string {
   const named = <Named extends { readonly id: string; readonly name: string }>(list: readonly Named[]) =>
     list.find((candidate) => candidate.id === id)?.name
   switch (kind) {
@@ -20,6 +21,8 @@ export function thingLabel(room: Room, { kind, id }: Thing): string {
       return named(room.ceilingParts) ?? 'The ceiling part'
     case 'furniture':
       return named(room.furniture) ?? 'The piece'
+    case 'box':
+      return named(boxesOf(room)) ?? 'The silencer box'
     case 'height':
       return 'The height point'
     case 'partition':
@@ -30,7 +33,7 @@ export function thingLabel(room: Room, { kind, id }: Thing): string {
 }
 
 /** The same for what belongs to the whole project. */
-export function projectThingLabel(project: Project, room: Room, thing: Thing): string {
+export function projectThingLabel(project: Project, room: PlanRoom, thing: Thing): string {
   if (thing.kind === 'partition') {
     return project.partitions.find(({ id }) => id === thing.id)?.name ?? 'The partition'
   }
@@ -42,7 +45,7 @@ export function projectThingLabel(project: Project, room: Room, thing: Thing): s
 }
 
 /** What a keyboard reader hears of a selected thing. */
-export function thingSpoken(project: Project, room: Room, thing: Thing): string {
+export function thingSpoken(project: Project, room: PlanRoom, thing: Thing): string {
   const label = projectThingLabel(project, room, thing)
   return `${label}${detail(room, thing, project.units)}, selected. ${howItMoves(thing)}`
 }
@@ -63,12 +66,12 @@ function detail(room: Room, thing: Thing, units: LengthUnit): string {
 function howItMoves({ kind }: Thing): string {
   if (kind === 'partition') return 'Arrow keys move it across its line. Delete joins its two rooms.'
   if (kind === 'opening') return 'Arrow keys move it along its wall.'
-  return `Arrow keys move it${kind === 'furniture' ? ', R turns it' : ''}.`
+  return `Arrow keys move it${kind === 'furniture' || kind === 'box' ? ', R turns it' : ''}.`
 }
 
 /** Whether a mouse moves it at once; what hangs over the whole room is selected first. */
 export function isTakenUp({ kind }: Thing): boolean {
-  return kind === 'opening' || kind === 'obstacle' || kind === 'height' || kind === 'furniture'
+  return kind === 'opening' || kind === 'obstacle' || kind === 'height' || kind === 'furniture' || kind === 'box'
 }
 
 const WORDS: Readonly<Record<Thing['kind'], string>> = {
@@ -78,6 +81,7 @@ const WORDS: Readonly<Record<Thing['kind'], string>> = {
   height: 'height',
   'ceiling-part': 'ceiling part',
   furniture: 'piece',
+  box: 'silencer box',
   partition: 'partition',
   underlay: 'picture',
 }

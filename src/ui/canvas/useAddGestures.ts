@@ -12,6 +12,7 @@ import {
   placeAt,
   placesInMiddle,
   rectangleOf,
+  whereOf,
 } from '#ui/canvas/placing.ts'
 import type { Touchable } from '#ui/canvas/planTarget.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
@@ -74,7 +75,7 @@ export function useAddGestures(input: Touchable, isTouch: boolean): AddGestures 
     const command = commandAt(press, pointer, anchor)
     const outcome = command && session.document.show(command)
     if (!outcome?.ok) session.document.cancelPreview()
-    const ghost = outcome?.ok && adding ? addedThing(outcome.value, room.id, adding.kind) : null
+    const ghost = outcome?.ok && adding ? addedThing(outcome.value, whereOf(room), adding.kind) : null
     const refusal = outcome && !outcome.ok ? outcome.error.message : null
     setTried({ after: adding, anchor, pointer, refusal, ghost })
   }
@@ -83,7 +84,7 @@ export function useAddGestures(input: Touchable, isTouch: boolean): AddGestures 
     if (!command || !adding) return
     const outcome = session.document.run(command)
     if (!outcome.ok) return
-    const thing = addedThing(outcome.value, room.id, adding.kind)
+    const thing = addedThing(outcome.value, whereOf(room), adding.kind)
     session.view.setState({ ...NOTHING_SELECTED, thing, adding: null, tool: 'select' })
   }
   const press = (now: Press): void => {

@@ -3,7 +3,7 @@ import type { Point } from '#geometry/polygon.ts'
 import type { Command } from '#state/command.ts'
 import { cutRoom } from '#state/commands/partitions.ts'
 import { cutSentence } from '#ui/canvas/addWords.ts'
-import { addedThing, cuttingLine, usualCut } from '#ui/canvas/placing.ts'
+import { addedThing, cuttingLine, usualCut, whereOf } from '#ui/canvas/placing.ts'
 import type { Touchable } from '#ui/canvas/planTarget.ts'
 import type { Press } from '#ui/canvas/pointer.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
@@ -43,7 +43,7 @@ export function useCutGestures(input: Touchable, isTouch: boolean): AddGestures 
     setTried(NOTHING)
     const outcome = session.document.run(command)
     if (!outcome.ok) return
-    const thing = addedThing(outcome.value, room.id, 'partition')
+    const thing = addedThing(outcome.value, whereOf(room), 'partition')
     session.view.setState({ ...NOTHING_SELECTED, thing, tool: 'select' })
   }
   const press = (now: Press): void => {

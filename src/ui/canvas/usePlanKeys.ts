@@ -1,6 +1,7 @@
 import { type KeyboardEvent as ReactKeyboardEvent, useEffect } from 'react'
 import type { Room } from '#analysis/room.ts'
 import { deleteCorner, moveCorner } from '#state/commands/outline.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
 import { neighbour, stepOf, thingHandlers, walkAll } from '#ui/canvas/thingKeys.ts'
 import type { OutlineDrawing } from '#ui/canvas/useOutlineDrawing.ts'
@@ -10,7 +11,7 @@ import { useShell } from '#ui/shell.ts'
 import { runShortcut, type ShortcutHandlers } from '#ui/shortcuts.ts'
 
 export interface PlanKeyInput {
-  readonly room: Room
+  readonly room: PlanRoom
   readonly view: PlanFrame
   readonly outline: OutlineDrawing
   /** Enter while a new thing is in the hand. */
@@ -44,7 +45,7 @@ function viewHandlers(view: PlanFrame): ShortcutHandlers {
   }
 }
 
-function walkHandlers(session: Session, room: Room): ShortcutHandlers {
+function walkHandlers(session: Session, room: PlanRoom): ShortcutHandlers {
   const { cornerId, thing } = session.view.getState()
   if (thing !== null) return thingHandlers(session, room, thing)
   const arrow = (x: number, y: number) => (event: KeyboardEvent) => {

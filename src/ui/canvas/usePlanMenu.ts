@@ -63,9 +63,8 @@ export function usePlanMenu(
 function carryOut(session: Session, view: PlanFrame, outline: OutlineDrawing, { act }: ContextVerb): void {
   switch (act.kind) {
     case 'run': {
-      const { roomId } = session.view.getState()
       const outcome = session.document.run(act.command)
-      const thing = outcome.ok && act.selects ? addedThing(outcome.value, roomId, act.selects) : null
+      const thing = outcome.ok && act.selects ? addedThing(outcome.value, session.view.getState(), act.selects) : null
       if (thing) session.view.setState({ ...NOTHING_SELECTED, thing })
       return
     }

@@ -1,9 +1,9 @@
 import { clearHeightAt } from '#analysis/heights/field.ts'
 import type { SchemeResult } from '#analysis/results.ts'
-import type { Room } from '#analysis/room.ts'
 import type { Point } from '#geometry/polygon.ts'
 import type { Thing } from '#state/view.ts'
 import type { Target } from '#ui/canvas/nearest.ts'
+import type { PlanRoom } from '#ui/canvas/planRoom.ts'
 import type { Touchable } from '#ui/canvas/planTarget.ts'
 import type { Gestures, Press } from '#ui/canvas/pointer.ts'
 import { type AddGestures, type AddState, useAddGestures } from '#ui/canvas/useAddGestures.ts'
@@ -38,7 +38,7 @@ export function useAdding(input: Touchable, isTouch: boolean): AddGestures | nul
 /** Gestures, sentence and pointer of the tool in use. */
 export function usePlanTools(
   input: Touchable,
-  shown: Room,
+  shown: PlanRoom,
   adding: AddGestures | null,
   menu: (target: Target, press: Press) => void,
 ): PlanTool {

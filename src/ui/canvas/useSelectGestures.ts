@@ -123,8 +123,17 @@ function hoverState(before: SelectState, hovered: Target | null, press: Press | 
 
 /** What is wrong with a thing as it stands. */
 export function problemsOf(result: SchemeResult | null, { kind, id }: Thing): readonly Note[] {
-  const checks = kind === 'furniture' ? result?.furniture : kind === 'opening' ? result?.openings : undefined
-  return checks?.find((check) => check.id === id)?.problems ?? []
+  const checks = checksOf(result, kind)
+  return checks.find((check) => check.id === id)?.problems ?? []
+}
+
+type Check = { readonly id: string; readonly problems: readonly Note[] }
+
+function checksOf(result: SchemeResult | null, kind: Thing['kind']): readonly Check[] {
+  if (result === null) return []
+  if (kind === 'furniture') return result.furniture
+  if (kind === 'box') return result.boxes
+  return kind === 'opening' ? result.openings : []
 }
 
 function dragOf(target: Target, setting: DragSetting, view: ViewState, isTouch: boolean): Drag | null {

@@ -146,7 +146,7 @@ describe('furniture in the hand', () => {
   })
 
   it('has a second one beside it under a name of its own', () => {
-    const outcome = duplicate(project, 'room-1', piece)?.apply(project)
+    const outcome = duplicate(project, project.rooms[0]!, piece)?.apply(project)
     expect(outcome?.ok && outcome.value.rooms[0]?.furniture.map(({ name }) => name)).toEqual(['Desk', 'Desk 2'])
     expect(freeName('Door 2', ['Door 2', 'Door 3'])).toBe('Door 4')
   })

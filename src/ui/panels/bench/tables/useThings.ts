@@ -1,24 +1,24 @@
-import type { Room } from '#analysis/room.ts'
 import type { Project } from '#project/project.ts'
 import type { Command } from '#state/command.ts'
-import { deleteThing } from '#state/commands/things.ts'
 import type { Thing, ThingKind } from '#state/view.ts'
-import { useRoom, useSession, useShownProject, useView } from '#ui/session.ts'
+import { boxesOf, type PlanRoom, planRoom, takenAway } from '#ui/canvas/planRoom.ts'
+import { usePlanRoom } from '#ui/canvas/usePlanRoom.ts'
+import { useScheme, useSession, useShownProject, useView } from '#ui/session.ts'
 
 /** The selected thing, where this room or project still has it; a stale selection is none. */
 export function useThing(): Thing | null {
   const project = useShownProject()
-  const room = useRoom()
+  const room = usePlanRoom()
   const thing = useView((view) => view.thing)
   return thing !== null && hasThing(project, room, thing) ? thing : null
 }
 
-function hasThing(project: Project, room: Room, { kind, id }: Thing): boolean {
+function hasThing(project: Project, room: PlanRoom, { kind, id }: Thing): boolean {
   return idsOf(project, room, kind).includes(id)
 }
 
 /** Ids of all things of a kind, in the order of their list. */
-export function idsOf(project: Project, room: Room, kind: ThingKind): readonly string[] {
+export function idsOf(project: Project, room: PlanRoom, kind: ThingKind): readonly string[] {
   switch (kind) {
     case 'opening':
       return room.openings.map(({ id }) => id)
@@ -32,6 +32,8 @@ export function idsOf(project: Project, room: Room, kind: ThingKind): readonly s
       return room.ceilingParts.map(({ id }) => id)
     case 'furniture':
       return room.furniture.map(({ id }) => id)
+    case 'box':
+      return boxesOf(room).map(({ id }) => id)
     case 'partition':
       return project.partitions.map(({ id }) => id)
     case 'underlay':
@@ -54,21 +56,23 @@ export interface ThingVerbs {
 
 export function useThingVerbs(): ThingVerbs {
   const { document, view } = useSession()
-  const room = useRoom()
+  const room = usePlanRoom()
+  const { id: schemeId } = useScheme()
   const nothing = { surfaceIds: [], cornerId: null }
   const pick = (thing: Thing) => view.setState({ ...nothing, thing, listedThing: thing })
   return {
     pick,
     open: ({ kind, id }) => view.setState({ ...nothing, thing: { kind, id }, listedThing: null }),
     remove: (thing) => {
-      document.run(deleteThing(room.id, thing))
+      document.run(takenAway(room, thing))
     },
     add: (kind, command) => {
       const known = new Set(idsOf(document.store.getState().project, room, kind))
       const outcome = document.run(command)
       if (!outcome.ok) return
       const now = outcome.value.rooms.find(({ id }) => id === room.id)
-      const added = now && idsOf(outcome.value, now, kind).find((id) => !known.has(id))
+      const scheme = outcome.value.schemes.find(({ id }) => id === schemeId)
+      const added = now && scheme && idsOf(outcome.value, planRoom(now, scheme), kind).find((id) => !known.has(id))
       if (added !== undefined) pick({ kind, id: added })
     },
   }

@@ -1,6 +1,9 @@
 import type { Room } from '#analysis/room.ts'
 import type { Project } from '#project/project.ts'
 import type { RoomView, Thing, ThingKind } from '#state/view.ts'
+import { boxesOf, type PlanRoom } from '#ui/canvas/planRoom.ts'
+import { usePlanRoom } from '#ui/canvas/usePlanRoom.ts'
+import { BoxForm } from '#ui/panels/bench/air/BoxForm.tsx'
 import { useThingVerbs } from '#ui/panels/bench/tables/useThings.ts'
 import { FurnitureForm } from '#ui/panels/bench/thing/FurnitureForm.tsx'
 import { HeightForm } from '#ui/panels/bench/thing/HeightForm.tsx'
@@ -8,13 +11,13 @@ import { OpeningForm } from '#ui/panels/bench/thing/OpeningForm.tsx'
 import { PartitionForm } from '#ui/panels/bench/thing/PartitionForm.tsx'
 import { CeilingPartForm, DropForm, ObstacleForm } from '#ui/panels/bench/thing/shapeForms.tsx'
 import { UnderlayForm } from '#ui/panels/bench/thing/UnderlayForm.tsx'
-import { useRoom, useSession, useShownProject } from '#ui/session.ts'
+import { useSession, useShownProject } from '#ui/session.ts'
 import { unreachable } from '#units/result.ts'
 
 /** One thing of the plan: its name, all its numbers, and what the linings leave of it. */
 export function ThingBench({ thing }: { readonly thing: Thing }) {
   const project = useShownProject()
-  const room = useRoom()
+  const room = usePlanRoom()
   const { view } = useSession()
   const verbs = useThingVerbs()
   const table = TABLES[thing.kind]
@@ -56,13 +59,14 @@ const TABLES: Readonly<Record<ThingKind, { readonly view: RoomView; readonly tex
   height: { view: 'heights', text: 'All heights' },
   'ceiling-part': { view: 'heights', text: 'All heights' },
   furniture: { view: 'furniture', text: 'All furniture' },
+  box: { view: 'air', text: 'Air and leaks' },
   partition: { view: 'rooms', text: 'All rooms' },
   underlay: null,
 }
 
 interface FormProps {
   readonly project: Project
-  readonly room: Room
+  readonly room: PlanRoom
   readonly thing: Thing
 }
 
@@ -82,6 +86,8 @@ function Form({ project, room, thing: { kind, id } }: FormProps) {
       return render(of(room.ceilingParts), (part) => <CeilingPartForm part={part} />)
     case 'furniture':
       return render(of(room.furniture), (piece) => <FurnitureForm piece={piece} />)
+    case 'box':
+      return render(of(boxesOf(room)), (box) => <BoxForm box={box} />)
     case 'partition':
       return render(of(project.partitions), (partition) => <PartitionForm partition={partition} />)
     case 'underlay':
@@ -100,7 +106,7 @@ function allHeights({ heights, ceilingParts }: Room): Room['heights'] {
 }
 
 /** A thing as it is called; a height has a number in place of a name. */
-function thingName(project: Project, room: Room, { kind, id }: Thing): string {
+function thingName(project: Project, room: PlanRoom, { kind, id }: Thing): string {
   if (kind === 'height') return `Height ${allHeights(room).findIndex((point) => point.id === id) + 1}`
   const named = [
     ...room.openings,
@@ -108,6 +114,7 @@ function thingName(project: Project, room: Room, { kind, id }: Thing): string {
     ...room.drops,
     ...room.ceilingParts,
     ...room.furniture,
+    ...boxesOf(room),
     ...project.partitions,
     ...project.underlays,
   ]
