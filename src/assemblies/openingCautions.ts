@@ -18,14 +18,9 @@ const ESCAPE_DOOR = 'Never fill in a door that is a way out until the building d
 const COMBUSTION_AIR =
   'A vent may bring a fuel-burning appliance its air, or people theirs: never close it before both have another supply.'
 
-/** Whether it opens; glass and fillings that are fixed do not, nor does a hole. */
-export function canOpen({ seals, loss }: Pick<OpeningType, 'seals' | 'loss'>): boolean {
-  return seals !== 'none' && loss.kind !== 'open'
-}
-
-/** Whether it shuts the opening for good: nobody gets through. */
+/** Whether it shuts the opening for good: neither people nor air get through. */
 export function closesForGood({ seals, loss }: Pick<OpeningType, 'seals' | 'loss'>): boolean {
-  return seals === 'none' && loss.kind !== 'open'
+  return seals === 'none' && loss.kind !== 'open' && loss.kind !== 'duct'
 }
 
 function isGlass({ kinds, loss }: OpeningType): boolean {
