@@ -97,6 +97,18 @@ export function changeReceiver(id: string, patch: Partial<Omit<Receiver, 'id'>>)
   }
 }
 
+/** Lets a receiver hear a source, which is put into the project in the same step where it is not there yet. */
+export function hearSource(id: string, source: Omit<Source, 'id'>): Command {
+  return {
+    label: `hear ${source.name.trim()}`,
+    apply: (project) => {
+      const heard = withHeard(project, source)
+      if (!heard.ok) return heard
+      return changeReceiver(id, { source: heard.value.id }).apply(heard.value.project)
+    },
+  }
+}
+
 /** Takes a receiver out; ducts that led to it lead to the others. */
 export function deleteReceiver(id: string): Command {
   return {

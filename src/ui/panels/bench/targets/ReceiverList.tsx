@@ -1,0 +1,105 @@
+import type { ReceiverAnswer, Verdict } from '#analysis/paths/answer.ts'
+import { limitWords, marginRange, marginWords } from '#analysis/paths/answerWords.ts'
+import { deleteReceiver } from '#state/commands/targets.ts'
+import { useAnswers } from '#ui/answers.ts'
+import { Heads, NothingYet } from '#ui/panels/bench/tables/rows.tsx'
+import { AddReceiver } from '#ui/panels/bench/targets/AddReceiver.tsx'
+import { useRoom, useSession, useShownProject } from '#ui/session.ts'
+
+interface Props {
+  /** The receiver in hand; null: none. */
+  readonly pickedId: string | null
+  readonly onPick: (id: string) => void
+}
+
+/** Who must not hear it, each with the margin it has under the scheme on the page. */
+export function ReceiverList({ pickedId, onPick }: Props) {
+  const room = useRoom()
+  const answers = useAnswers()
+  const receivers = useShownProject().receivers.filter((receiver) => receiver.room === room.id)
+  return (
+    <section className="target-list" aria-label="Who must not hear it">
+      <h3>Who must not hear it</h3>
+      {receivers.length === 0 ? (
+        <NothingYet text="Nobody yet. Add a room behind one of the surfaces, a point outdoors, or this room itself." />
+      ) : (
+        <table className="figures cards">
+          <caption className="visually-hidden">Receivers</caption>
+          <Heads heads={['Receiver', 'Hears', 'Limit', 'Margin']} />
+          <tbody>
+            {receivers.map(({ id, name, source, limit }) => (
+              <ReceiverRow
+                key={id}
+                id={id}
+                name={name}
+                sourceId={source}
+                limit={limitWords(limit)}
+                answer={answers.find(({ receiverId }) => receiverId === id) ?? null}
+                isPicked={id === pickedId}
+                onPick={onPick}
+              />
+            ))}
+          </tbody>
+        </table>
+      )}
+      <AddReceiver onAdded={onPick} />
+    </section>
+  )
+}
+
+interface RowProps {
+  readonly id: string
+  readonly name: string
+  readonly sourceId: string | null
+  readonly limit: string
+  /** null: the plan is refused. */
+  readonly answer: ReceiverAnswer | null
+  readonly isPicked: boolean
+  readonly onPick: (id: string) => void
+}
+
+function ReceiverRow({ id, name, sourceId, limit, answer, isPicked, onPick }: RowProps) {
+  const { document } = useSession()
+  const { sources } = useShownProject()
+  return (
+    <tr aria-current={isPicked ? 'true' : undefined}>
+      <th scope="row">
+        <button type="button" className="row-button" onClick={() => onPick(id)}>
+          {name}
+        </button>
+      </th>
+      <td data-label="Hears">{sources.find((source) => source.id === sourceId)?.name ?? 'nothing chosen yet'}</td>
+      <td className="number" data-label="Limit">
+        {limit}
+      </td>
+      <td data-label="Margin">{answer ? <Margin answer={answer} /> : 'not known'}</td>
+      <td data-label="" className="row-verbs">
+        <button type="button" className="row-button" onClick={() => document.run(deleteReceiver(id))}>
+          Delete<span className="visually-hidden"> {name}</span>
+        </button>
+      </td>
+    </tr>
+  )
+}
+
+/** Verdicts that are warned of by a sign beside their words. */
+const WARNED: ReadonlySet<Verdict> = new Set<Verdict>(['open', 'does-not-meet'])
+
+function Margin({ answer }: { readonly answer: ReceiverAnswer }) {
+  const range = marginRange(answer)
+  return (
+    <span>
+      <strong className="target-margin">{marginWords(answer.marginDb)}</strong>
+      {answer.marginDb !== null && (
+        <>
+          {' '}
+          <span className="target-verdict">
+            {WARNED.has(answer.verdict) && <span className="warn-sign" aria-hidden="true" />}
+            {answer.verdictWords}
+          </span>
+          {range !== null && <span className="under">{range}</span>}
+        </>
+      )}
+    </span>
+  )
+}

@@ -1,0 +1,44 @@
+import type { ReceiverAnswer, Verdict } from '#analysis/paths/answer.ts'
+import { decidingWords, marginRange, marginWords, notInMargin } from '#analysis/paths/answerWords.ts'
+import type { Receiver } from '#analysis/target.ts'
+import { useAnswers } from '#ui/answers.ts'
+import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
+import { useSession } from '#ui/session.ts'
+
+/** What the receiver in hand comes to under the scheme on the page; and the way to its paths. */
+export function TargetAnswer({ receiver }: { readonly receiver: Receiver }) {
+  const { view } = useSession()
+  const answer = useAnswers().find(({ receiverId }) => receiverId === receiver.id)
+  if (!answer) return null
+  const notIn = notInMargin(answer)
+  return (
+    <div className="target-answer" aria-live="polite">
+      <p className="answer-margin">
+        <strong>{marginWords(answer.marginDb)}</strong>{' '}
+        {answer.marginDb !== null && (
+          <span className="answer-verdict">
+            {WARNED.has(answer.verdict) && <span className="warn-sign" aria-hidden="true" />}
+            {answer.verdictWords}
+          </span>
+        )}
+        <span className="answer-facts">{facts(answer)}</span>
+        <button
+          type="button"
+          className="row-button"
+          onClick={() => view.setState({ ...NOTHING_SELECTED, roomView: 'paths', receiverId: receiver.id })}
+        >
+          See its paths
+        </button>
+      </p>
+      <p className="target-sentence">{answer.sentence}</p>
+      {notIn !== null && <p className="bench-said">{notIn}</p>}
+    </div>
+  )
+}
+
+/** Verdicts that are warned of by a sign beside their words. */
+const WARNED: ReadonlySet<Verdict> = new Set<Verdict>(['open', 'does-not-meet'])
+
+function facts(answer: ReceiverAnswer): string {
+  return [marginRange(answer), decidingWords(answer)].filter((part) => part !== null).join(' · ')
+}
