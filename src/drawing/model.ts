@@ -28,6 +28,7 @@ export type Role =
   | 'dimension'
   | 'clear-dimension'
   | 'tag'
+  | 'share'
   | 'label'
   | 'scale-bar'
   | 'section'

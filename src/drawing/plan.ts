@@ -15,6 +15,9 @@ import { ceilingPartLabels, ceilingPartMarks, heightLabels, heightMarks } from '
 import type { PlanContext, PlanInput } from '#drawing/plan/planInput.ts'
 import { roomLabel } from '#drawing/plan/roomLabel.ts'
 import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
+import { shareBarMarks } from '#drawing/plan/shareBars.ts'
+import { shareKeyMarks } from '#drawing/plan/shareKeyMarks.ts'
+import { shareLabels } from '#drawing/plan/shareLabels.ts'
 import { dropLabels, dropMarks, obstacleLabels, obstacleMarks } from '#drawing/plan/standing.ts'
 import { clearEdges, clearGround, stripMarks } from '#drawing/plan/strips.ts'
 import { tagMarks } from '#drawing/plan/tags.ts'
@@ -48,6 +51,7 @@ export function planMarks(input: PlanInput): Mark[] {
     ...obstacleMarks(context),
     ...(hasThings(context) ? [...furnitureMarks(context), ...boxMarks(context)] : []),
     ...(show.openings === false ? [] : openingMarks(context)),
+    ...shareBarMarks(context),
   ]
   if (show.words === false) {
     return [...shapes, ...dropMarks(context), ...(show.scaleBar === false ? [] : scaleBar(context, shapes))]
@@ -74,15 +78,23 @@ function annotations(context: PlanContext): Mark[] {
   if (things) marks.push(...furnitureLabels(context), ...boxLabels(context))
   const clear = show.clearDimensions === false ? [] : clearDimensions(context)
   marks.push(...clear)
-  if (show.openings !== false) marks.push(...openingLabels(context))
+  const shares = shareLabels(context)
+  marks.push(...shares)
+  if (show.openings !== false) marks.push(...openingLabels(context, namedOpenings(context, shares)))
   if (show.tags !== false) marks.push(...tagMarks(context, shortFirst(context), textBoxes(clear)))
   if (show.roomLabel !== false) marks.push(...roomLabel(context))
   marks.push(...obstacleLabels(context))
   if (things) marks.push(...ceilingPartLabels(context), ...heightLabels(context))
   if (show.dimensions !== false) marks.push(...outsideDimensions(context))
   marks.push(...otherRoomLabels(context))
-  if (show.scaleBar !== false) marks.push(...scaleBar(context, marks))
-  return marks
+  const bar = show.scaleBar === false ? [] : scaleBar(context, marks)
+  return [...marks, ...bar, ...shareKeyMarks(context, marks, bar)]
+}
+
+/** Openings whose names stand before their shares. */
+function namedOpenings({ room }: PlanContext, shares: readonly Mark[]): ReadonlySet<string> {
+  const told = new Map(shares.flatMap((mark) => (mark.kind === 'text' ? [[mark.surfaceId, mark.text]] : [])))
+  return new Set(room.openings.filter(({ id, name }) => told.get(id)?.startsWith(name)).map(({ id }) => id))
 }
 
 function shortFirst({ walls, style }: PlanContext): WallLine[] {

@@ -9,11 +9,16 @@ import { textBox, textMark, textWidth } from '#drawing/text.ts'
 import { formatLength } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
-/** Names of openings, set along the wall: outside, else inside, else beside the opening. */
-export function openingLabels(context: PlanContext): Mark[] {
+/**
+ * Names of openings, set along the wall: outside, else inside, else beside the opening.
+ * @param named  openings whose names are on the plan already
+ */
+export function openingLabels(context: PlanContext, named: ReadonlySet<string>): Mark[] {
   const { style, placer } = context
   const marks: Mark[] = []
   for (const cut of cutsOf(context)) {
+    // Its share carries its name already.
+    if (named.has(cut.opening.id)) continue
     const name = openingWords(cut.opening, context.units)
     const rotation = readingAngle(cut.wall.a, cut.wall.b)
     const candidates = labelPlaces(context, cut, name, rotation).map(([s, t]) => {

@@ -1,6 +1,6 @@
 import { toTarget } from '#drawing/frame.ts'
 import type { Mark, Place } from '#drawing/model.ts'
-import { dimensionMarks } from '#drawing/plan/dimension.ts'
+import { dimensionMarks, readingAngle } from '#drawing/plan/dimension.ts'
 import type { PlanContext } from '#drawing/plan/planInput.ts'
 import { isSeen } from '#drawing/plan/rings.ts'
 import { onWall, type WallLine } from '#drawing/plan/wallLines.ts'
@@ -97,13 +97,25 @@ function sideMarks(context: PlanContext, side: Side, opposite: Side): Mark[] {
   const overall = overallStretch(side, context.frame.scale)
   if (overall && side.walls.length > 1 && !spansAlone(opposite, overall)) rows.push([overall])
   const marks: Mark[] = []
-  let offset = Math.max(context.style.firstRow, swungOut(context, side) + context.style.rowStep)
+  let offset = Math.max(firstRow(context, side), swungOut(context, side) + context.style.rowStep)
   for (const row of rows) {
     const drawn = row.flatMap((stretch) => stretchMarks(context, stretch, side, offset))
     if (drawn.length > 0) offset += context.style.rowStep
     marks.push(...drawn)
   }
   return marks
+}
+
+/** What a row of numbers beside bars takes of the first row of dimensions, over the text's size. */
+const BESIDE_BARS = 0.45
+
+/** From the outline to the first row; further where shares are marked and the row's text would stand towards them. */
+function firstRow({ style, shares }: PlanContext, { outward, walls }: Side): number {
+  const [wall] = walls
+  if (!shares || !wall) return style.firstRow
+  const angle = (readingAngle(wall.a, wall.b) * Math.PI) / 180
+  const isTowards = Math.sin(angle) * outward[0] - Math.cos(angle) * outward[1] < 0
+  return isTowards ? style.firstRow + style.text * BESIDE_BARS : style.firstRow
 }
 
 /** How far leaves that open out of the room reach beyond the outline on one side, target units. */
@@ -201,7 +213,7 @@ function ownDimensions(context: PlanContext, wall: WallLine): Mark[] {
   const outward: Place = [-wall.inward[0], -wall.inward[1]]
   const side: Side = { outward, reach: reachOf(wall.a, outward), walls: [wall] }
   const swung = swungOut(context, side)
-  const first = Math.max(style.firstRow * 0.8, swung > 0 ? swung + style.rowStep : 0)
+  const first = Math.max(firstRow(context, side) - style.firstRow * 0.2, swung > 0 ? swung + style.rowStep : 0)
   const openings = openingStretches(context, wall).flatMap((stretch) => stretchMarks(context, stretch, side, first))
   const next = openings.length > 0 ? first + style.rowStep : first
   const stretch = { from: wall.a, to: wall.b, lengthMm: wall.lengthMm, surfaceId: wall.id }

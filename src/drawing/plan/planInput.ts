@@ -3,6 +3,7 @@ import type { Room } from '#analysis/room.ts'
 import type { Frame } from '#drawing/frame.ts'
 import type { Box } from '#drawing/model.ts'
 import type { Placer } from '#drawing/place.ts'
+import type { PlanShares } from '#drawing/plan/shares.ts'
 import type { WallLine } from '#drawing/plan/wallLines.ts'
 import type { PlanStyle } from '#drawing/style.ts'
 import type { LengthUnit } from '#units/quantity.ts'
@@ -38,6 +39,8 @@ export interface PlanInput {
   readonly others?: readonly Room[] | undefined
   /** Ids of selected surfaces and things: drawn in the accent. */
   readonly selection?: readonly string[] | undefined
+  /** By which way a receiver hears the room; absent: not shown. */
+  readonly shares?: PlanShares | undefined
   readonly show?: PlanParts | undefined
   /** What can be seen of the target: the grid fills it and labels keep inside; absent: no bound. */
   readonly view?: Box | undefined

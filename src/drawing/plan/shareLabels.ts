@@ -1,0 +1,67 @@
+import { shareWords } from '#analysis/paths/answerWords.ts'
+import type { Mark, TextMark } from '#drawing/model.ts'
+import { growBox } from '#drawing/place.ts'
+import { readingAngle } from '#drawing/plan/dimension.ts'
+import type { PlanContext } from '#drawing/plan/planInput.ts'
+import { barReach, type ShareBar, shareBars } from '#drawing/plan/shareBars.ts'
+import { onWall } from '#drawing/plan/wallLines.ts'
+import { CAP_HEIGHT, DESCENT, textMark, textWidth } from '#drawing/text.ts'
+
+/** Where along a stretch its number is tried after its middle, 0..1. */
+const ALONG = [0.4, 0.6, 0.3, 0.7, 0.2, 0.8]
+
+/** Numbers outside the bars: an opening's with its name, a wall's once, beside its longest stretch. */
+export function shareLabels(context: PlanContext): Mark[] {
+  const bars = [...shareBars(context)].sort((one, other) => order(one) - order(other))
+  const marked = new Set<string>()
+  return bars.flatMap((bar): Mark[] => {
+    if (marked.has(bar.id)) return []
+    const mark = placeLabel(context, bar)
+    if (!mark) return []
+    marked.add(bar.id)
+    return [mark]
+  })
+}
+
+/** Openings choose first, they have the least room; then the longest stretches. */
+function order({ isOpening, s0, s1 }: ShareBar): number {
+  return (isOpening ? -1e6 : 0) - (s1 - s0)
+}
+
+function placeLabel(context: PlanContext, bar: ShareBar): TextMark | undefined {
+  const candidates = textsOf(context, bar).flatMap((text) => labelMarks(context, bar, text))
+  const { air } = context.style
+  return context.placer.placeFirst(candidates.map((mark) => ({ mark, boxes: [growBox(mark.box, air * 0.2)] })))?.mark
+}
+
+function textsOf({ room }: PlanContext, { id, share }: ShareBar): readonly string[] {
+  const number = shareWords(share)
+  const opening = room.openings.find((candidate) => candidate.id === id)
+  return opening ? [`${opening.name} ${number}`, number] : [number]
+}
+
+function labelMarks({ style, isSelected }: PlanContext, bar: ShareBar, text: string): TextMark[] {
+  const { id, wall, share } = bar
+  const rotation = readingAngle(wall.a, wall.b)
+  const angle = (rotation * Math.PI) / 180
+  const roomIsAbove = Math.sin(angle) * wall.inward[0] - Math.cos(angle) * wall.inward[1] > 0
+  const size = style.text
+  const out = barReach(style, share) + style.air * 0.75 + (roomIsAbove ? CAP_HEIGHT : DESCENT) * size
+  const colour = isSelected(id) ? 'accent' : 'ink'
+  const common = { size, weight: 600, anchor: 'middle', rotation, colour, role: 'share', surfaceId: id } as const
+  return middles(bar, textWidth(text, size, 600), style.air).map((s) =>
+    textMark(text, ...onWall(wall, s, -out), common),
+  )
+}
+
+/** A wall's number keeps beside its bar; an opening's name may be longer than the opening. */
+function middles({ s0, s1, isOpening, wall }: ShareBar, width: number, air: number): readonly number[] {
+  const middle = (s0 + s1) / 2
+  if (isOpening) {
+    const aside = (s1 - s0) / 2 + width / 2 + air
+    const pulled = Math.min(Math.max(middle, width / 2), wall.length - width / 2)
+    return [middle, pulled, middle + aside, middle - aside]
+  }
+  const others = ALONG.map((along) => s0 + (s1 - s0) * along)
+  return [middle, ...others.filter((s) => s - s0 >= width / 2 && s1 - s >= width / 2)]
+}
