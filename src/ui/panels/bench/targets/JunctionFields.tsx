@@ -2,7 +2,6 @@ import { JUNCTIONS, type Junction, junctionOf } from '#analysis/paths/flanking/j
 import type { JunctionClass, Receiver } from '#analysis/target.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import type { ReceiverProps } from '#ui/panels/bench/targets/ReceiverForm.tsx'
-import { capital } from '#ui/panels/words.ts'
 
 const LINED_BEYOND: readonly { readonly value: Receiver['linedBeyond']; readonly text: string }[] = [
   { value: 'none', text: 'Nothing' },
@@ -49,5 +48,5 @@ function ruleWords({ rule }: Junction): string {
 
 /** What stands behind the number: never left out, for none of these is calculated. */
 function assumptionWords({ rule, source, status }: Junction): string {
-  return rule.kind === 'none' ? '' : `An assumption: ${source}. Status: ${capital(status)}.`
+  return rule.kind === 'none' ? '' : `An assumption: ${source}. Status: ${status}.`
 }

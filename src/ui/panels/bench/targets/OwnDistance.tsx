@@ -31,26 +31,20 @@ export function OwnDistance({ receiver, part, label, onSet }: Props) {
     step: null,
     kept,
   })
-  const own = typed.reading ?? part.distanceMm ?? null
+  const hint = typed.reading === null ? null : bothReadings(typed.reading, units)
   return (
-    <FieldFrame
-      id={id}
-      name={name}
-      label="Distance from it"
-      of={label}
-      hint={own === null ? 'Empty: as far as from the room.' : bothReadings(own, units)}
-      error={typed.error}
-    >
+    <FieldFrame id={id} name={name} label="Distance from it" of={label} quiet hint={hint} error={typed.error}>
       <input
         id={id}
         name={name}
         type="text"
         autoComplete="off"
         spellCheck={false}
-        className="field-input"
+        className="field-input field-compact"
+        placeholder="as the room"
         value={typed.text}
         aria-invalid={typed.error !== null}
-        aria-describedby={`${id}-says`}
+        aria-describedby={hint === null && typed.error === null ? undefined : `${id}-says`}
         onChange={(event) => typed.change(event.target.value)}
         onFocus={(event) => event.target.select()}
         onBlur={typed.leave}

@@ -30,11 +30,11 @@ export function ReceiverForm({ receiver }: { readonly receiver: Receiver }) {
         <TextField name={`${id}-name`} label="Name" value={name} onCommit={(text) => props.change({ name: text })} />
         <HeardField receiver={receiver} />
       </Group>
-      <Group legend="How much is too much">
-        <LimitFields {...props} />
-      </Group>
       <Group legend={receiver.place.kind === 'this-room' ? 'This room' : 'Where it is'}>
         <PlaceFields {...props} />
+      </Group>
+      <Group legend="How much is too much">
+        <LimitFields {...props} />
       </Group>
       <Group legend={receiver.place.kind === 'this-room' ? 'What it comes in through' : 'What it is heard through'}>
         <ThroughFields {...props} />

@@ -19,7 +19,7 @@ export function SourceForm({ source }: { readonly source: Source }) {
   const { id, name } = source
   const change = (patch: Partial<Omit<Source, 'id'>>) => run(changeSource(id, patch))
   return (
-    <form className="target-form" aria-label={name} onSubmit={(event) => event.preventDefault()}>
+    <form className="target-form source-form" aria-label={name} onSubmit={(event) => event.preventDefault()}>
       <fieldset className="target-group">
         <legend>{name}</legend>
         <TextField name={`${id}-name`} label="Name" value={name} onCommit={(text) => change({ name: text })} />

@@ -33,8 +33,11 @@ export function SourceList({ pickedId, onPick }: Props) {
           </tbody>
         </table>
       )}
-      <AddSource onAdded={onPick} />
-      <p className="table-note">{OUT_OF_SCOPE}</p>
+      <details className="add-more" open={sources.length === 0}>
+        <summary>Add a source</summary>
+        <AddSource onAdded={onPick} />
+        <p className="table-note">{OUT_OF_SCOPE}</p>
+      </details>
     </section>
   )
 }
@@ -58,7 +61,9 @@ function SourceRow({ source, isPicked, onPick }: RowProps) {
       <td className="number" data-label="Level">
         {overallWords(source) ?? 'not known'}
       </td>
-      <td data-label="Known how">{BASIS_WORDS[basis]}</td>
+      <td className="number" data-label="Known how">
+        {BASIS_WORDS[basis]}
+      </td>
       <td data-label="" className="row-verbs">
         <button type="button" className="row-button" onClick={() => document.run(deleteSource(id))}>
           Delete<span className="visually-hidden"> {name}</span>

@@ -3,6 +3,7 @@ import { decidingWords, marginRange, marginWords, notInMargin } from '#analysis/
 import type { Receiver } from '#analysis/target.ts'
 import { useAnswers } from '#ui/answers.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
+import { UnknownPaths } from '#ui/panels/bench/paths/UnknownPaths.tsx'
 import { useSession } from '#ui/session.ts'
 
 /** What the receiver in hand comes to under the scheme on the page; and the way to its paths. */
@@ -30,7 +31,11 @@ export function TargetAnswer({ receiver }: { readonly receiver: Receiver }) {
           See its paths
         </button>
       </p>
-      <p className="target-sentence">{answer.sentence}</p>
+      {answer.unknown.length > 0 ? (
+        <UnknownPaths answer={answer} />
+      ) : (
+        <p className="target-sentence">{answer.sentence}</p>
+      )}
       {notIn !== null && <p className="bench-said">{notIn}</p>}
     </div>
   )

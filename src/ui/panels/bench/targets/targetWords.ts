@@ -55,12 +55,10 @@ export function originWords({ basis, preset: key }: Pick<Source, 'basis' | 'pres
   return preset === null ? `${capital(BASIS_WORDS[basis])}.` : `${capital(BASIS_WORDS[basis])}: ${preset.source}.`
 }
 
-/** NC-25 · Bedroom, steady noise · at night */
-export function limitOption({ name, limit, when }: LimitPreset): string {
-  return [limitWords(limit), name, when === null ? null : WHEN_WORDS[when]].filter((part) => part !== null).join(' · ')
+/** 50 dBA · Property line at night */
+export function limitOption({ name, limit }: LimitPreset): string {
+  return `${limitWords(limit)} · ${name}`
 }
-
-const WHEN_WORDS = { day: 'by day', night: 'at night' } as const
 
 /** Where a limit comes from, with its status. */
 export function limitOrigin({ source, status }: LimitPreset): string {
