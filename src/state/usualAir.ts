@@ -1,3 +1,4 @@
+import { BARE_REVERBERATION_S, FURNISHED_REVERBERATION_S } from '#analysis/paths/absorption.ts'
 import steps from '#analysis/paths/next/data/ductSteps.json' with { type: 'json' }
 import type { Duct, DuctMade, Room, Silencer } from '#analysis/room.ts'
 import type { Hole, Scheme, SilencerBox } from '#analysis/scheme.ts'
@@ -60,6 +61,16 @@ export function usualBox(
   const name = freeName('Silencer box', boxes)
   return { name, duct, room: room.id, xMm, yMm, ...usual.box[units], angleDeg: 0, undersideMm: 0 }
 }
+
+/** Reverberation times of a finished room to pick from, s. @source common practice, no source */
+export const REVERBERATION_PRESETS: readonly { readonly name: string; readonly seconds: number }[] = [
+  { name: 'Treated', seconds: usual.treatedReverberationS.value },
+  { name: 'Furnished', seconds: FURNISHED_REVERBERATION_S },
+  { name: 'Bare', seconds: BARE_REVERBERATION_S },
+]
+
+/** A gap until its own width is typed. */
+export const TYPED_GAP_MM: Millimetres = usual.typedGapMm
 
 /** A hole as it is offered first. */
 export function usualHole(holes: readonly Hole[]): Hole {

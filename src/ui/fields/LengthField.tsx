@@ -16,7 +16,7 @@ interface Props extends FieldLabel, LengthLimits {
 
 /** A length typed in any unit, read back in both. */
 export function LengthField(props: Props) {
-  const { name, label, quiet, value, unit, onCommit, leastMm, moreThanLeast, compact = false, kept } = props
+  const { name, label, quiet, of, value, unit, onCommit, leastMm, moreThanLeast, compact = false, kept } = props
   const id = useId()
   const typed = useTyped({
     value,
@@ -29,7 +29,7 @@ export function LengthField(props: Props) {
   })
   const hint = compact && typed.reading === null ? null : bothReadings(typed.reading ?? value, unit)
   return (
-    <FieldFrame id={id} name={name} label={label} quiet={quiet} hint={hint} error={typed.error}>
+    <FieldFrame id={id} name={name} label={label} quiet={quiet} of={of} hint={hint} error={typed.error}>
       <input
         id={id}
         name={name}

@@ -9,7 +9,7 @@ interface Props extends FieldLabel {
 }
 
 /** One line of the user's own words. */
-export function TextField({ name, label, quiet, value, onCommit }: Props) {
+export function TextField({ name, label, quiet, of, value, onCommit }: Props) {
   const id = useId()
   const typed = useTyped<string>({
     value,
@@ -20,7 +20,7 @@ export function TextField({ name, label, quiet, value, onCommit }: Props) {
     step: null,
   })
   return (
-    <FieldFrame id={id} name={name} label={label} quiet={quiet} hint={null} error={typed.error}>
+    <FieldFrame id={id} name={name} label={label} quiet={quiet} of={of} hint={null} error={typed.error}>
       <input
         id={id}
         name={name}

@@ -168,8 +168,12 @@ export function Cautions({ cautions, clashes }: CautionsProps) {
 }
 
 /** What openings and furniture meet as drawn, sentence by sentence. */
-export function clashesOf({ openings, furniture }: Pick<SchemeResult, 'openings' | 'furniture'>): ReadonlySet<string> {
-  return new Set([...openings, ...furniture].flatMap(({ problems }) => problems.map(({ text }) => text)))
+export function clashesOf({
+  openings,
+  furniture,
+  boxes,
+}: Pick<SchemeResult, 'openings' | 'furniture' | 'boxes'>): ReadonlySet<string> {
+  return new Set([...openings, ...furniture, ...boxes].flatMap(({ problems }) => problems.map(({ text }) => text)))
 }
 
 function CautionList({ cautions }: Pick<CautionsProps, 'cautions'>) {
