@@ -104,6 +104,7 @@ function detailLines(ledger: Ledger, units: LengthUnit, nothingLeft: boolean): L
     ...area('Taken by wall strips', floorAreaM2.lostToWalls),
     ...area('Taken by columns and piers', floorAreaM2.obstacles),
     ...area('Taken by their linings', floorAreaM2.lostToObstacleLinings),
+    ...area('Taken by silencer boxes', floorAreaM2.lostToBoxes),
     ...area('Gained by removing linings', floorAreaM2.gained),
     ...height('Taken by the ceiling', clearHeightMm.ceilingTakes),
     ...height('Taken by the floor', clearHeightMm.floorTakes),
