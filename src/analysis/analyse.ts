@@ -28,6 +28,8 @@ export interface AnalysisInput {
   readonly catalogue: Catalogue
   /** drag: coarser frequency steps while a hand moves; plot: as reported. */
   readonly quality: 'drag' | 'plot'
+  /** By wall, what the scheme builds on the other face of those that two rooms share; absent: nothing anywhere. */
+  readonly beyond?: ReadonlyMap<string, Assembly> | undefined
 }
 
 /** A scheme's results, or why its geometry was refused. */
@@ -153,6 +155,7 @@ function wallResult(input: AnalysisInput, wall: Wall, index: number, walls: Wall
     kind: 'wall',
     label: `Wall ${index + 1}`,
     choice: choiceFor(input.scheme, wall.id),
+    beyond: input.beyond?.get(wall.id),
   })
   const onPlan = walls.onPlan.get(index)
   return asBefore(described, {
@@ -231,6 +234,7 @@ function flatResult(
     kind,
     label: kind === 'ceiling' ? 'Ceiling' : 'Floor',
     choice: choiceFor(input.scheme, facts.id),
+    beyond: undefined,
   })
   return {
     ...described,

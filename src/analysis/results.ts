@@ -1,7 +1,7 @@
 import type { Prediction } from '#acoustics/layered/predict.ts'
 import type { RatingEvidence } from '#acoustics/rating.ts'
 import type { Swing } from '#analysis/room.ts'
-import type { SurfaceKind } from '#assemblies/assembly.ts'
+import type { Assembly, SurfaceKind } from '#assemblies/assembly.ts'
 import type { Layer } from '#assemblies/layer.ts'
 import type { PublishedValue } from '#assemblies/published/match.ts'
 import type { Inset } from '#geometry/inset/insetRoom.ts'
@@ -63,6 +63,8 @@ export interface SurfaceResult {
   readonly layers: readonly Layer[]
   /** How many of those layers, from the far side, stand today. */
   readonly existingLayerCount: number
+  /** Built on the other face of a wall that two rooms share, and rated with it as one; not among the layers. Absent: nothing. */
+  readonly beyond?: Assembly | undefined
   /** null: no calculation stands behind a rating; the notes say why. */
   readonly rating: SurfaceRating | null
   readonly notes: readonly Note[]

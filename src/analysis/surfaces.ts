@@ -9,6 +9,7 @@ import { withVents } from '#analysis/vents.ts'
 import type { Assembly, Catalogue, SurfaceKind } from '#assemblies/assembly.ts'
 import { combineLayers } from '#assemblies/combine.ts'
 import { type BoardLayer, isUnknownFloat } from '#assemblies/layer.ts'
+import { mirrored } from '#assemblies/mirrored.ts'
 import { layersMass, predictLayers } from '#assemblies/predict.ts'
 import { type PublishedValue, publishedFor } from '#assemblies/published/match.ts'
 import type { Decibels } from '#units/quantity.ts'
@@ -22,6 +23,8 @@ export interface SurfaceInput {
   readonly choice: Choice
   readonly catalogue: Catalogue
   readonly quality: 'drag' | 'plot'
+  /** What the same scheme builds on the other face of a wall that two rooms share; absent: nothing, or it is no such wall. */
+  readonly beyond?: Assembly | undefined
 }
 
 /** What only the plan can tell about a surface. */
@@ -37,7 +40,7 @@ export function describeSurface(input: SurfaceInput): Described {
   const { facts, choice, catalogue, kind, label, quality } = input
   const byCatalogue = kept.get(facts) ?? new WeakMap<Catalogue, Map<string, Described>>()
   const byChoice = byCatalogue.get(catalogue) ?? new Map<string, Described>()
-  const key = JSON.stringify([choice.assembly, choice.removeLining, kind, label, quality])
+  const key = JSON.stringify([choice.assembly, choice.removeLining, kind, label, quality, input.beyond?.id])
   const described = byChoice.get(key) ?? describe(input)
   kept.set(facts, byCatalogue)
   byCatalogue.set(catalogue, byChoice)
@@ -50,7 +53,7 @@ function describe(input: SurfaceInput): Described {
   const assembly = catalogue.assemblies.get(choice.assembly) ?? null
   const depths = depthsOf(facts, choice, assembly)
   const built = buildUp(input, assembly)
-  const rated = rateSurface(input, built.layers)
+  const rated = rateSurface(input, [...layersBeyond(input), ...built.layers])
   return {
     id: facts.id,
     kind: input.kind,
@@ -66,8 +69,21 @@ function describe(input: SurfaceInput): Described {
     layers: built.layers,
     existingLayerCount: built.existingLayerCount,
     rating: rated.rating,
-    notes: [...built.notes, ...rated.notes],
+    notes: [...built.notes, ...rated.notes, ...beyondNotes(input)],
+    ...(input.beyond && { beyond: input.beyond }),
   }
+}
+
+/** What stands on the other face of a shared wall, as the first layers of the whole. */
+function layersBeyond({ beyond, facts, catalogue }: SurfaceInput): SurfaceResult['layers'] {
+  const existing = catalogue.existing.get(facts.existing)
+  return beyond && existing ? mirrored(beyond, existing) : []
+}
+
+function beyondNotes({ beyond, label }: SurfaceInput): readonly Note[] {
+  if (!beyond) return []
+  const text = `${label}: two rooms share it, and this scheme builds ${beyond.shortName} on its other face: both linings are rated as one wall. What its far side is made of is taken as this room has it.`
+  return [{ code: 'rated-with-beyond', text }]
 }
 
 function buildUp(input: SurfaceInput, assembly: Assembly | null) {

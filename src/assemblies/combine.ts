@@ -45,7 +45,7 @@ function joinLayers(standing: readonly Layer[], assembly: Assembly, existing: Ex
 }
 
 /** The link as it is on this structure: channel and clips stand on whatever frame or masonry is there. */
-function linkOn(existing: ExistingConstruction, link: CavityLink): CavityLink {
+export function linkOn(existing: ExistingConstruction, link: CavityLink): CavityLink {
   if (!('frame' in link)) return link
   const frame = frameKind(existing)
   if (link.kind !== 'resilient-channel') return { ...link, frame }

@@ -70,8 +70,11 @@ export function useScheme(): Scheme {
 /** Results of the scheme on the page, as shown. */
 export function useAnalysis(): SchemeAnalysis {
   const { results } = useSession()
-  const { assemblies } = useShownProject()
+  const { assemblies, partitions } = useShownProject()
   const room = useRoom()
   const scheme = useScheme()
-  return useMemo(() => results({ assemblies }, room, scheme), [results, assemblies, room, scheme])
+  return useMemo(
+    () => results({ assemblies, partitions }, room, scheme),
+    [results, assemblies, partitions, room, scheme],
+  )
 }

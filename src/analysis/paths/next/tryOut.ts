@@ -11,6 +11,7 @@ import type { SurfaceFacts } from '#analysis/room.ts'
 import { type SchemeChange, withChange } from '#analysis/scheme.ts'
 import { describeSurface } from '#analysis/surfaces.ts'
 import type { Receiver } from '#analysis/target.ts'
+import type { Assembly } from '#assemblies/assembly.ts'
 
 /** What a scheme would be with a change made, and the margin a receiver would then have; null: not known. */
 export interface TriedOut {
@@ -31,7 +32,8 @@ export function tryQuickly(input: AnswerInput, receiver: Receiver, change: Schem
 /** The same with the plan cut, checked and cautioned anew; null where the linings no longer fit the plan. */
 export function tryFully(input: AnswerInput, receiver: Receiver, change: SchemeChange): TriedOut | null {
   const scheme = withChange(input.scheme, change)
-  const analysed = analyseScheme({ room: input.room, scheme, catalogue: input.catalogue, quality: 'plot' })
+  const { room, catalogue } = input
+  const analysed = analyseScheme({ room, scheme, catalogue, quality: 'plot', beyond: beyondOf(input.result) })
   if (!analysed.ok) return null
   const result = analysed.value
   return { result, margin: marginAt({ ...input, scheme, result }, receiver) }
@@ -78,8 +80,13 @@ function surfaceWith({ room, catalogue }: AnswerInput, surface: SurfaceResult, c
   const choice = change.choices?.[surface.id]
   const facts = factsOf(room, surface.id)
   if (!choice || !facts) return surface
-  const { kind, label } = surface
-  return { ...surface, ...describeSurface({ facts, kind, label, choice, catalogue, quality: 'plot' }) }
+  const { kind, label, beyond } = surface
+  return { ...surface, ...describeSurface({ facts, kind, label, choice, catalogue, quality: 'plot', beyond }) }
+}
+
+/** What is built on the other face of shared walls, which no change in this room touches. */
+function beyondOf({ surfaces }: SchemeResult): ReadonlyMap<string, Assembly> {
+  return new Map(surfaces.flatMap(({ id, beyond }) => (beyond ? [[id, beyond] as const] : [])))
 }
 
 function factsOf(room: AnswerInput['room'], id: string): SurfaceFacts | undefined {

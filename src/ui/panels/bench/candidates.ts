@@ -36,6 +36,8 @@ export interface BenchSurface {
   readonly facts: SurfaceFacts
   readonly kind: SurfaceKind
   readonly label: string
+  /** Built on its other face by the same scheme, where two rooms share it. */
+  readonly beyond?: Assembly | undefined
 }
 
 export function benchSurfaces(room: Room): readonly BenchSurface[] {
@@ -67,6 +69,7 @@ export function sharedAssemblies(surfaces: readonly BenchSurface[], catalogue: C
 /** What was computed with an assembly as it then was: an own one can change under the same id. */
 interface Remembered {
   readonly assembly: Assembly | undefined
+  readonly beyond: Assembly | undefined
   readonly described: Candidate['described']
 }
 
@@ -84,14 +87,14 @@ export function describeCandidate(
   const key = `${assemblyId} ${removeLining} ${surface.label}`
   const assembly = catalogue.assemblies.get(assemblyId)
   const former = known.get(key)
-  if (former && former.assembly === assembly) return former.described
+  if (former && former.assembly === assembly && former.beyond === surface.beyond) return former.described
   const described = describeSurface({
     ...surface,
     choice: { assembly: assemblyId, removeLining },
     catalogue,
     quality: 'plot',
   })
-  known.set(key, { assembly, described })
+  known.set(key, { assembly, beyond: surface.beyond, described })
   return described
 }
 

@@ -3,6 +3,7 @@ import type { Room } from '#analysis/room.ts'
 import { choiceFor, type Scheme } from '#analysis/scheme.ts'
 import { AS_IS } from '#assemblies/assembly.ts'
 import { isOwn } from '#assemblies/ownAssembly.ts'
+import { builtBeyond } from '#project/beyond.ts'
 import type { Command } from '#state/command.ts'
 import { assignAssembly, removeLining } from '#state/commands/surfaces.ts'
 import {
@@ -13,7 +14,7 @@ import {
   describeCandidate,
   sharedAssemblies,
 } from '#ui/panels/bench/candidates.ts'
-import { useCatalogue, useDocument, useRoom, useScheme, useSession, useView } from '#ui/session.ts'
+import { useCatalogue, useDocument, useRoom, useScheme, useSession, useShownProject, useView } from '#ui/session.ts'
 
 /** The surfaces in hand and everything they could be. */
 export interface BenchState {
@@ -62,10 +63,11 @@ export function useRun(): (command: Command) => string | null {
   }
 }
 
-export function useBench(surfaces: readonly [BenchSurface, ...BenchSurface[]]): BenchState {
+export function useBench(selected: readonly [BenchSurface, ...BenchSurface[]]): BenchState {
   const catalogue = useCatalogue()
   const room = useRoom()
   const scheme = useRecordedScheme()
+  const surfaces = useWithBeyond(selected, scheme)
   const pointedId = useView((view) => view.pointedAssembly)
   const run = useRun()
   const first = surfaces[0]
@@ -94,6 +96,19 @@ export function useBench(surfaces: readonly [BenchSurface, ...BenchSurface[]]): 
     setLiningOff: (off) => run(removeLining(scheme.id, ids, off)),
     run,
   }
+}
+
+/** The surfaces with what the scheme builds on the other face of those that two rooms share. */
+function useWithBeyond(surfaces: BenchState['surfaces'], scheme: Scheme): BenchState['surfaces'] {
+  const { assemblies, partitions } = useShownProject()
+  const room = useRoom()
+  return useMemo(() => {
+    const beyond = builtBeyond({ assemblies, partitions }, room, scheme)
+    if (beyond.size === 0) return surfaces
+    const [first, ...others] = surfaces
+    const told = (surface: BenchSurface): BenchSurface => ({ ...surface, beyond: beyond.get(surface.facts.id) })
+    return [told(first), ...others.map(told)]
+  }, [assemblies, partitions, room, scheme, surfaces])
 }
 
 /** An assembly the file asks for although it is not made for this structure: shown, so that it can be changed. */

@@ -15,15 +15,15 @@ export function useMarginOn({ scheme, surfaces, candidates }: BenchState): Margi
   const project = useDocument((state) => state.project)
   const roomId = useView((view) => view.roomId)
   const receiverId = useView((view) => view.receiverId)
-  const { receivers, sources, assemblies } = project
+  const { receivers, sources } = project
   const room = project.rooms.find(({ id }) => id === roomId) ?? project.rooms[0]
   return useMemo((): MarginOn => {
     if (!room || !receivers.some((receiver) => receiver.room === room.id)) return { kind: 'none' }
-    const analysed = results({ assemblies }, room, scheme)
+    const analysed = results(project, room, scheme)
     if (!analysed.ok) return { kind: 'none' }
     const result = analysed.value
     const answers = projectAnswers(project, room, scheme, result)
     const answer = answers.find((one) => one.receiverId === receiverId) ?? worstAnswer(answers)
     return marginOn({ room, scheme, result, sources, receivers, catalogue }, answer, surfaces, candidates)
-  }, [results, project, assemblies, room, scheme, receivers, sources, receiverId, catalogue, surfaces, candidates])
+  }, [results, project, room, scheme, receivers, sources, receiverId, catalogue, surfaces, candidates])
 }
