@@ -34,10 +34,14 @@ function placeLabel(context: PlanContext, bar: ShareBar): TextMark | undefined {
   return context.placer.placeFirst(candidates.map((mark) => ({ mark, boxes: [growBox(mark.box, air * 0.2)] })))?.mark
 }
 
-function textsOf({ room }: PlanContext, { id, share }: ShareBar): readonly string[] {
+/** An opening's name stands before its number where it does not take the place of its wall's. */
+function textsOf({ room, style, shares }: PlanContext, { id, wall, s0, s1, share }: ShareBar): readonly string[] {
   const number = shareWords(share)
   const opening = room.openings.find((candidate) => candidate.id === id)
-  return opening ? [`${opening.name} ${number}`, number] : [number]
+  if (!opening) return [number]
+  const full = `${opening.name} ${number}`
+  const isTooLong = textWidth(full, style.text, 600) > s1 - s0
+  return isTooLong && shares?.onPlan.has(wall.id) ? [number] : [full, number]
 }
 
 function labelMarks({ style, isSelected }: PlanContext, bar: ShareBar, text: string): TextMark[] {

@@ -12,7 +12,7 @@ export interface NamedShare {
 
 /** By which way one receiver hears a room, as a plan shows it. */
 export interface PlanShares {
-  /** Share of what Bedroom window hears at 125 Hz. */
+  /** Bedroom window: shares of what is heard there at 125 Hz. */
   readonly heading: string
   /** Of walls and openings by id, each with its own gaps, holes and seals; 0..1. */
   readonly onPlan: ReadonlyMap<string, number>
@@ -40,7 +40,7 @@ export function planShares(answer: ReceiverAnswer, room: Room): PlanShares | nul
   }
   const told = [...onPlan.values(), ...offPlan.map(({ share }) => share)].reduce((sum, share) => sum + share, 0)
   return {
-    heading: `Share of what ${named(answer.name)} hears${whereWords(answer)}`,
+    heading: `${answer.name}: shares of what is heard there${whereWords(answer)}`,
     onPlan,
     offPlan: offPlan.sort((one, other) => other.share - one.share),
     rest: Math.max(0, 1 - told),
@@ -74,9 +74,9 @@ const NOTHING_LEFT = 0.0005
  * @param unplaced  walls and openings whose numbers found no room
  */
 export function shareKey({ heading, offPlan, rest }: PlanShares, unplaced: readonly NamedShare[]): string {
-  const others = [...unplaced, ...offPlan].map(({ label, share }) => `${named(label)} ${shareWords(share)}`)
-  const left = rest > NOTHING_LEFT ? [`all else ${shareWords(rest)}`] : []
+  const others = [...unplaced, ...offPlan].map(({ label, share }) => `${shareWords(share)} ${named(label)}`)
+  const left = rest > NOTHING_LEFT ? [`${shareWords(rest)} all else`] : []
   const list = [...others, ...left].join(', ')
   const each = 'each wall and opening with its gaps and seals'
-  return list === '' ? `${heading}, ${each}.` : `${heading}, ${each}; not marked: ${list}.`
+  return list === '' ? `${heading}, ${each}.` : `${heading}, ${each}; beside these ${list}.`
 }

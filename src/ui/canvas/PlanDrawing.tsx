@@ -6,6 +6,7 @@ import type { Room } from '#analysis/room.ts'
 import type { Frame } from '#drawing/frame.ts'
 import type { Mark } from '#drawing/model.ts'
 import type { Palette } from '#drawing/palette.ts'
+import type { PlanShares } from '#drawing/plan/shares.ts'
 import { planMarks } from '#drawing/plan.ts'
 import { SCREEN_STYLE } from '#drawing/style.ts'
 import { paintMarks } from '#ui/canvas/paintMarks.ts'
@@ -21,6 +22,8 @@ export interface PlanPicture {
   readonly size: Size
   readonly units: LengthUnit
   readonly selection: readonly string[]
+  /** null: none are shown. */
+  readonly shares: PlanShares | null
   /** Something is in the hand. */
   readonly isHeld: boolean
 }
@@ -37,6 +40,7 @@ export function usePlanMarks({
   size,
   units,
   selection,
+  shares,
   isHeld,
 }: PlanPicture): readonly Mark[] {
   return useMemo(() => {
@@ -45,8 +49,8 @@ export function usePlanMarks({
     const words = !isHeld || room.walls.length <= MOST_WORDED
     const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR, words, hatches: words }
     const input = { room, others, result, frame, style: SCREEN_STYLE, units, selection, view, show }
-    return planMarks(input)
-  }, [room, others, result, frame, size, units, selection, isHeld])
+    return planMarks(shares ? { ...input, shares } : input)
+  }, [room, others, result, frame, size, units, selection, shares, isHeld])
 }
 
 /** The drafting grid behind it. */
@@ -55,7 +59,7 @@ export function useGridMarks({
   frame,
   size,
   units,
-}: Omit<PlanPicture, 'others' | 'isHeld' | 'result' | 'selection'>): readonly Mark[] {
+}: Omit<PlanPicture, 'others' | 'isHeld' | 'result' | 'selection' | 'shares'>): readonly Mark[] {
   return useMemo(() => {
     const view = { x: 0, y: 0, width: size.width, height: size.height }
     const empty: Room = { ...room, corners: [], walls: [], openings: [], obstacles: [], drops: [] }

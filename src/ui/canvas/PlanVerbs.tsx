@@ -2,6 +2,7 @@ import { type RefObject, useState } from 'react'
 import { deleteCorner, insertCorner } from '#state/commands/outline.ts'
 import { AddRow } from '#ui/canvas/AddRow.tsx'
 import { takenAway } from '#ui/canvas/planRoom.ts'
+import { SharesVerb } from '#ui/canvas/SharesVerb.tsx'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
 import { thingWord } from '#ui/canvas/thingWords.ts'
 import { leaveAdding, takeUpAdding } from '#ui/canvas/toolSwitch.ts'
@@ -56,9 +57,10 @@ export function PlanVerbs({ outline, view, host }: Props) {
           {tool === 'select' && <PickedVerbs />}
         </fieldset>
         <fieldset className="verbs">
-          <legend className="visually-hidden">Surfaces without a line on the plan</legend>
+          <legend className="visually-hidden">Surfaces without a line on the plan, and what it shows</legend>
           <FlatSurface which="ceiling" label="Ceiling" />
           <FlatSurface which="floor" label="Floor" />
+          <SharesVerb />
           <button type="button" className="verb" onClick={view.fit}>
             Fit
           </button>

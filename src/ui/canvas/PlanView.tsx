@@ -27,6 +27,7 @@ import { usePlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { usePlanKeys } from '#ui/canvas/usePlanKeys.ts'
 import { usePlanMenu } from '#ui/canvas/usePlanMenu.ts'
 import { usePlanRoom } from '#ui/canvas/usePlanRoom.ts'
+import { usePlanShares } from '#ui/canvas/usePlanShares.ts'
 import { useAdding, usePlanTools } from '#ui/canvas/usePlanTools.ts'
 import { usePointer } from '#ui/canvas/usePointer.ts'
 import { useSelectedThing } from '#ui/canvas/useSelectedThing.ts'
@@ -44,7 +45,7 @@ export function PlanView() {
   const host = useRef<HTMLDivElement>(null)
   const shell = useShell()
   const palette = PALETTES[useStore(shell.theme.store, (theme) => theme.shown)]
-  const { project, room, recorded, result } = useOnPlan()
+  const { project, room, recorded, result, shares } = useOnPlan()
   const { units } = project
   const tool = useView((view) => view.tool)
   const isDrawing = tool === 'draw'
@@ -67,8 +68,9 @@ export function PlanView() {
   const adding = useAdding(base, isTouch)
   const selection = useMarked(held.thing, adding?.state.ghost ?? null)
   const shown = useShownProject()
-  const marks = usePlanMarks({ others: useOthers(shown, room), room, result, frame, size, units, selection, isHeld })
-  const grid = useGridMarks({ room, frame, size, units })
+  const picture = { room, frame, size, units }
+  const marks = usePlanMarks({ ...picture, others: useOthers(shown, room), result, selection, shares, isHeld })
+  const grid = useGridMarks(picture)
   const touchable: Touchable = { ...base, marks }
   const menu = usePlanMenu(host, view, outline)
   const hand = usePlanTools(touchable, room, adding, (target, press) => menu.open(touchable, target, press))
@@ -126,7 +128,7 @@ const EMPTY_PAPER: ReturnType<typeof cornerPoints> = [
   [8000, 6000],
 ]
 
-/** The project as recorded, what drags start from; the room as recorded and as shown, and what its scheme leaves of it. */
+/** The project as recorded, what drags start from; the room as recorded and as shown, what its scheme leaves, who hears it. */
 function useOnPlan() {
   const project = useDocument((state) => state.project)
   const room = usePlanRoom()
@@ -136,7 +138,7 @@ function useOnPlan() {
     project.rooms.find(({ id }) => id === room.id) ?? room,
     project.schemes.find(({ id }) => id === scheme.id) ?? scheme,
   )
-  return { project, room, recorded, result: analysis.ok ? analysis.value : null }
+  return { project, room, recorded, result: analysis.ok ? analysis.value : null, shares: usePlanShares(room) }
 }
 
 /** The project's other rooms as shown: the same list as long as they are the same rooms. */
