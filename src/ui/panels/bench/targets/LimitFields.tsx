@@ -45,13 +45,13 @@ export function LimitFields({ receiver, change }: ReceiverProps) {
         onChoose={(kind) => change({ limit: limitOf(kind, limitNumber(limit)) })}
       />
       <LimitValue receiver={receiver} change={change} />
-      <Background receiver={receiver} change={change} />
       <CheckField
         name={`${id}-beat`}
         label="A beat or a tone: 5 dB less is allowed"
         isChecked={receiver.hasBeat}
         onCheck={(hasBeat) => change({ hasBeat })}
       />
+      <Background receiver={receiver} change={change} />
     </>
   )
 }

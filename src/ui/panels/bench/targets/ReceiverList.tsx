@@ -23,9 +23,9 @@ export function ReceiverList({ pickedId, onPick }: Props) {
       {receivers.length === 0 ? (
         <NothingYet text="Nobody yet. Add a room behind one of the surfaces, a point outdoors, or this room itself." />
       ) : (
-        <table className="figures cards">
+        <table className="figures">
           <caption className="visually-hidden">Receivers</caption>
-          <Heads heads={['Receiver', 'Hears', 'Limit', 'Margin']} />
+          <Heads heads={['Receiver', 'Margin']} />
           <tbody>
             {receivers.map(({ id, name, source, limit }) => (
               <ReceiverRow
@@ -67,13 +67,12 @@ function ReceiverRow({ id, name, sourceId, limit, answer, isPicked, onPick }: Ro
         <button type="button" className="row-button" onClick={() => onPick(id)}>
           {name}
         </button>
+        <span className="under">
+          {sources.find((source) => source.id === sourceId)?.name ?? 'nothing chosen yet'} · {limit}
+        </span>
       </th>
-      <td data-label="Hears">{sources.find((source) => source.id === sourceId)?.name ?? 'nothing chosen yet'}</td>
-      <td className="number" data-label="Limit">
-        {limit}
-      </td>
-      <td data-label="Margin">{answer ? <Margin answer={answer} /> : 'not known'}</td>
-      <td data-label="" className="row-verbs">
+      <td>{answer ? <Margin answer={answer} /> : 'not known'}</td>
+      <td className="row-verbs">
         <button type="button" className="row-button" onClick={() => document.run(deleteReceiver(id))}>
           Delete<span className="visually-hidden"> {name}</span>
         </button>

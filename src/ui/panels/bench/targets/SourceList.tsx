@@ -23,9 +23,9 @@ export function SourceList({ pickedId, onPick }: Props) {
       {sources.length === 0 ? (
         <NothingYet text="Nothing yet. Choose what is played, or what comes in, and add it." />
       ) : (
-        <table className="figures cards">
+        <table className="figures">
           <caption className="visually-hidden">Sources</caption>
-          <Heads heads={['Source', 'Level', 'Known how']} />
+          <Heads heads={['Source', 'Level']} />
           <tbody>
             {sources.map((source) => (
               <SourceRow key={source.id} source={source} isPicked={source.id === pickedId} onPick={onPick} />
@@ -58,13 +58,11 @@ function SourceRow({ source, isPicked, onPick }: RowProps) {
           {name}
         </button>
       </th>
-      <td className="number" data-label="Level">
+      <td className="number">
         {overallWords(source) ?? 'not known'}
+        <span className="under">{BASIS_WORDS[basis]}</span>
       </td>
-      <td className="number" data-label="Known how">
-        {BASIS_WORDS[basis]}
-      </td>
-      <td data-label="" className="row-verbs">
+      <td className="row-verbs">
         <button type="button" className="row-button" onClick={() => document.run(deleteSource(id))}>
           Delete<span className="visually-hidden"> {name}</span>
         </button>

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { useReceiverAnswer } from '#ui/answers.ts'
 import { ReceiverForm } from '#ui/panels/bench/targets/ReceiverForm.tsx'
 import { ReceiverList } from '#ui/panels/bench/targets/ReceiverList.tsx'
@@ -18,17 +18,28 @@ export function TargetsView() {
     setSourceId(null)
     view.setState({ receiverId })
   }
+  const hand = useRef<HTMLDivElement>(null)
+  const inHand = source?.id ?? receiver?.id ?? null
+  const count = useShownProject().receivers.length + sources.length
+  // A verb that went with its row or its list leaves the keyboard with what is in hand.
+  useEffect(() => {
+    if (inHand !== null && count > 0 && document.activeElement === document.body) {
+      hand.current?.focus({ preventScroll: true })
+    }
+  }, [inHand, count])
   return (
     <div className="bench-view targets-view">
       <div className="target-lists">
         <SourceList pickedId={source?.id ?? null} onPick={setSourceId} />
         <ReceiverList pickedId={source ? null : (receiver?.id ?? null)} onPick={pickReceiver} />
       </div>
-      {source ? (
-        <SourceForm key={source.id} source={source} />
-      ) : (
-        receiver && <ReceiverForm key={receiver.id} receiver={receiver} />
-      )}
+      <div ref={hand} tabIndex={-1} className="target-hand">
+        {source ? (
+          <SourceForm key={source.id} source={source} />
+        ) : (
+          receiver && <ReceiverForm key={receiver.id} receiver={receiver} />
+        )}
+      </div>
       <TargetCautions />
     </div>
   )
