@@ -6,7 +6,7 @@ interface Props {
   readonly aside?: string | undefined
   readonly figure: string
   /** The same in the other unit, smaller. */
-  readonly second?: string | undefined
+  readonly second?: ReactNode
   /** What it was before, and what took it. */
   readonly from: string
   /** Since the last command, with its sign; null: unchanged. */

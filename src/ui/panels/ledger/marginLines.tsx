@@ -20,6 +20,7 @@ import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import { SurfaceRatings } from '#ui/panels/ledger/quietLines.tsx'
 import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
 import { TryNext } from '#ui/panels/ledger/TryNext.tsx'
+import { Verdict } from '#ui/panels/Verdict.tsx'
 import { signed } from '#ui/panels/words.ts'
 import { useSession, useShownProject } from '#ui/session.ts'
 
@@ -38,7 +39,7 @@ export function MarginLine({ answer, answers, answersBefore, cause, result }: An
     <LedgerLine
       name={`Quiet for ${answer.name}`}
       figure={marginWords(answer.marginDb)}
-      second={answer.marginDb === null ? undefined : answer.verdictWords}
+      second={answer.marginDb === null ? undefined : <Verdict answer={answer} />}
       from={marginFrom(answer, source)}
       change={changeWords(answer, before)}
       cause={cause}
@@ -96,7 +97,11 @@ function Beneath({ answer, others }: BeneathProps) {
         >
           <span>{other.name}</span>
           <span>{other.marginDb === null ? `Not known: ${other.sentence}` : marginInTable(other)}</span>
-          {other.marginDb !== null && <span>{other.verdictWords}</span>}
+          {other.marginDb !== null && (
+            <span>
+              <Verdict answer={other} />
+            </span>
+          )}
         </button>
       ))}
     </>

@@ -1,7 +1,8 @@
-import type { ReceiverAnswer, Verdict } from '#analysis/paths/answer.ts'
+import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { decidingWords, limitWords, marginRange, marginWords, notInMargin } from '#analysis/paths/answerWords.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { useHeard } from '#ui/panels/bench/paths/useReceiver.ts'
+import { Verdict } from '#ui/panels/Verdict.tsx'
 import { useSession } from '#ui/session.ts'
 
 interface Props {
@@ -36,8 +37,7 @@ export function AnswerHead({ answer, answers }: Props) {
         <strong>{marginWords(answer.marginDb)}</strong>{' '}
         {answer.marginDb !== null && (
           <span className="answer-verdict">
-            {SAYS_SO.has(answer.verdict) && <span className="warn-sign" aria-hidden="true" />}
-            {answer.verdictWords}
+            <Verdict answer={answer} />
           </span>
         )}
         <span className="answer-facts">{facts.filter((fact) => fact !== null).join(' · ')}</span>
@@ -48,6 +48,3 @@ export function AnswerHead({ answer, answers }: Props) {
     </div>
   )
 }
-
-/** Verdicts that are warned of by a sign beside their words. */
-const SAYS_SO: ReadonlySet<Verdict> = new Set<Verdict>(['open', 'does-not-meet'])
