@@ -17,6 +17,9 @@ import type { Several } from '#ui/panels/bench/useSeveral.ts'
 import { useRoom, useSession, useView } from '#ui/session.ts'
 import { unreachable } from '#units/result.ts'
 
+/** Views of who hears what, where no wall is picked to be worked on: their rows lead to it. */
+const ANSWERS: ReadonlySet<RoomView> = new Set<RoomView>(['targets', 'paths', 'air', 'compare'])
+
 /** The whole room: its surfaces, everything drawn of it in numbers, and its schemes side by side. */
 export function RoomBench({ several }: { readonly several: Several }) {
   const room = useRoom()
@@ -27,7 +30,7 @@ export function RoomBench({ several }: { readonly several: Several }) {
       <header className="bench-head">
         <h2>{room.name}</h2>
         <RoomTabs current={view} onChoose={(roomView) => store.setState({ roomView })} />
-        {view === 'surfaces' && <SelectButtons several={several} wallsOnly />}
+        {!ANSWERS.has(view) && <SelectButtons several={several} wallsOnly />}
       </header>
       <Shown view={view} />
     </>
