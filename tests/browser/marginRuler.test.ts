@@ -58,7 +58,10 @@ function garage(door: { type: string; seal: string } | null): Buffer {
     delete opening.made
     if (door) opening.made = door
   }
-  for (const scheme of project.schemes) delete scheme.openings
+  delete project.rooms[0].ducts
+  for (const scheme of project.schemes) {
+    for (const key of ['openings', 'leaks', 'ducts', 'boxes']) delete scheme[key]
+  }
   return Buffer.from(JSON.stringify({ ...project, sources: [SOURCE], receivers: [RECEIVER] }))
 }
 

@@ -20,6 +20,9 @@ export function aRoom(corners: readonly (readonly [number, number])[], change: P
     })),
     heights: [aHeight(0, 0, 2400)],
     openings: [],
+    ducts: undefined,
+    people: undefined,
+    reverberationS: undefined,
     ...change,
   })
 }
