@@ -2,14 +2,18 @@ import { marksBox } from '#drawing/bounds.ts'
 import type { Frame } from '#drawing/frame.ts'
 import type { Box, Drawing, Mark } from '#drawing/model.ts'
 import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
+import { planShares } from '#drawing/plan/shares.ts'
 import { planMarks } from '#drawing/plan.ts'
 import { flowText, type Paragraph } from '#drawing/sheet/flow.ts'
+import { markedReceiver } from '#drawing/sheet/heard.ts'
 import { ledgerTable } from '#drawing/sheet/ledgerTable.ts'
+import { openingFills } from '#drawing/sheet/openingFills.ts'
 import { openingTable } from '#drawing/sheet/openingTable.ts'
 import { paragraphsOf } from '#drawing/sheet/paragraphs.ts'
 import { type SheetScale, standardScales } from '#drawing/sheet/scales.ts'
 import { scheduleTable, type Table } from '#drawing/sheet/schedule.ts'
 import { PAPERS, type SheetInput } from '#drawing/sheet/sheetInput.ts'
+import { targetsTable } from '#drawing/sheet/targetsTable.ts'
 import { TITLE_HEIGHT, titleStrip } from '#drawing/sheet/titleStrip.ts'
 import { SHEET_STYLE } from '#drawing/style.ts'
 import { textMark } from '#drawing/text.ts'
@@ -86,7 +90,7 @@ const EXTRAS: readonly Extras[] = [
 
 function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
   for (const extras of EXTRAS) {
-    const paragraphs = paragraphsOf(input.result, extras.corners)
+    const paragraphs = paragraphsOf(input, extras.corners)
     for (const setting of settings(inner.width * inner.height > 80_000)) {
       if (setting.size < extras.leastSize) break
       const build = landscape ? beside : below
@@ -147,13 +151,30 @@ function below(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], 
   }
 }
 
-/** The assembly list, and under it the openings where they are wanted. */
-function tables({ room, result, units }: SheetInput, width: number, { size, openings }: Wanted): Table {
-  const list = scheduleTable(result.surfaces, units, width, size)
-  const second = openings ? openingTable(room, result.openings, units, width, size) : null
-  if (!second) return list
-  const top = list.height + size
-  return { height: top + second.height, marks: (x, y) => [...list.marks(x, y), ...second.marks(x, y + top)] }
+/** The assembly list, under it the openings where they are wanted, and who hears what. */
+function tables({ room, result, units, heard }: SheetInput, width: number, { size, openings }: Wanted): Table {
+  const fills = heard && openingFills(heard, room, result)
+  const all = [
+    scheduleTable(result.surfaces, units, width, size),
+    openings ? openingTable(room, result.openings, units, width, size, fills) : null,
+    heard ? targetsTable(heard.receivers, width, size) : null,
+  ].filter((table) => table !== null)
+  return stacked(all, size)
+}
+
+/** Tables one under the other. */
+function stacked(all: readonly Table[], gap: number): Table {
+  return {
+    height: all.reduce((sum, { height }) => sum + height, (all.length - 1) * gap),
+    marks: (x, y) => {
+      let top = y
+      return all.flatMap((table) => {
+        const marks = table.marks(x, top)
+        top += table.height + gap
+        return marks
+      })
+    },
+  }
 }
 
 function sideColumns(
@@ -175,12 +196,19 @@ function sideColumns(
   return words && [...ledger.marks(area.x, area.y), ...words]
 }
 
+/** What the plan on a sheet shows: of somebody who hears the room also by which way. */
+function planOf({ room, result, units, heard }: SheetInput) {
+  const marked = heard && markedReceiver(heard)
+  const shares = marked ? planShares(marked.answer, room) : null
+  return shares ? { room, result, units, shares } : { room, result, units }
+}
+
 /** The plan at the largest standard scale that fits, its scale bar and scale underneath. */
 function planAtScale(input: SheetInput, area: Box): { marks: Mark[]; scale: SheetScale } {
   const style = SHEET_STYLE
   const scales = standardScales(input.units)
   const foot = style.text * 3.4
-  const base = { room: input.room, result: input.result, units: input.units, style, show: { scaleBar: false } }
+  const base = { ...planOf(input), style, show: { scaleBar: false } }
   for (const [index, scale] of scales.entries()) {
     const frame: Frame = { scale: 1 / scale.ratio, x: 0, y: 0 }
     const box = marksBox(planMarks({ ...base, frame }))

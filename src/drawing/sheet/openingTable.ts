@@ -23,15 +23,19 @@ const HEADS = [
 const GAP = 1.6
 const NAME_SHARE = 0.24
 
-/** The openings: where each leaf hangs, and what linings and floor leave; null where there are none. */
+/**
+ * The openings: where each leaf hangs, and what linings and floor leave; null where there are none.
+ * @param fills  what fills an opening and how it is rated; null: nothing is said
+ */
 export function openingTable(
   room: Room,
   checks: readonly OpeningCheck[],
   units: LengthUnit,
   width: number,
   size: number,
+  fills: (opening: Opening) => string | null = () => null,
 ): Table | null {
-  const rows = rowsOf(room, checks, units)
+  const rows = rowsOf(room, checks, units, fills)
   if (rows.length === 0) return null
   const gap = size * GAP
   const widths = HEADS.map((head, column) =>
@@ -89,18 +93,24 @@ function headMarks(x: number, baseline: number, names: number, rights: readonly 
   ]
 }
 
-function rowsOf(room: Room, checks: readonly OpeningCheck[], units: LengthUnit): readonly Row[] {
+function rowsOf(
+  room: Room,
+  checks: readonly OpeningCheck[],
+  units: LengthUnit,
+  fills: (opening: Opening) => string | null,
+): readonly Row[] {
   return checks.flatMap((check): Row[] => {
     const opening = room.openings.find(({ id }) => id === check.id)
     if (!opening) return []
     const wall = room.walls.findIndex(({ id }) => id === opening.wall) + 1
     const { revealDepthMm, clearWidthMm, clearHeightMm, thresholdStepMm } = check
+    const filled = fills(opening)
     const step = opening.sillMm === 0 ? minusSign(formatLength(thresholdStepMm, units)) : '–'
     const lengths = [revealDepthMm, clearWidthMm, clearHeightMm].map((length) => formatLength(length, units))
     return [
       {
         name: `${opening.name}, Wall ${wall}`,
-        hangs: `${formatLength(opening.fromMm, units)} from corner ${wall}; ${stands(opening, check, units)}`,
+        hangs: `${formatLength(opening.fromMm, units)} from corner ${wall}; ${stands(opening, check, units)}${filled === null ? '' : `. ${filled}`}`,
         figures: [...lengths, step],
       },
     ]

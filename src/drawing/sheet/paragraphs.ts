@@ -1,21 +1,38 @@
 import { publishedWords } from '#analysis/published.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
+import type { Room } from '#analysis/room.ts'
+import { airTexts } from '#drawing/sheet/airWords.ts'
 import type { Paragraph } from '#drawing/sheet/flow.ts'
+import type { SheetHeard } from '#drawing/sheet/heard.ts'
 import { joinLabels } from '#drawing/sheet/schedule.ts'
+import type { SheetInput } from '#drawing/sheet/sheetInput.ts'
+import { marginNotes, receiverTexts } from '#drawing/sheet/targetsWords.ts'
+import type { LengthUnit } from '#units/quantity.ts'
 
 /**
- * Everything the sheet says in sentences: life safety first, then checks, then how far the figures can be trusted, and
- * the corners as built where there is room for them.
+ * Everything the sheet says in sentences: life safety first, then checks, who hears what, then how far the figures can be
+ * trusted, and the corners as built where there is room for them.
  */
-export function paragraphsOf(result: SchemeResult, withCorners: boolean): Paragraph[] {
+export function paragraphsOf({ result, heard, room, units }: SheetInput, withCorners: boolean): Paragraph[] {
+  const cautions = [...result.cautions, ...(heard?.cautions ?? [])]
   const ofKind = (kind: 'life-safety' | 'check'): string[] => [
-    ...new Set(result.cautions.filter((caution) => caution.kind === kind).map(({ text }) => text)),
+    ...new Set(cautions.filter((caution) => caution.kind === kind).map(({ text }) => text)),
   ]
+  const isHeard = heard !== undefined && heard.receivers.length > 0
   return [
     ...section('Life safety', ofKind('life-safety'), true),
     ...section('To be checked', ofKind('check'), false),
+    ...(isHeard ? heardSections(heard, room, units) : []),
     ...section('How far the figures can be trusted', notesOf(result.surfaces), false),
     ...section('Corners as built', withCorners ? cornerTexts(result) : [], false),
+  ]
+}
+
+function heardSections(heard: SheetHeard, room: Room, units: LengthUnit): Paragraph[] {
+  return [
+    ...receiverTexts(heard).flatMap(({ heading, texts }) => section(`Who hears what: ${heading}`, texts, false)),
+    ...section('Air and leaks', airTexts(heard, room, units), false),
+    ...section('How far the margins can be trusted', marginNotes(heard), false),
   ]
 }
 

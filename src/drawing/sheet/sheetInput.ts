@@ -1,5 +1,6 @@
 import type { SchemeResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
+import type { SheetHeard } from '#drawing/sheet/heard.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 export type PaperName = 'letter' | 'tabloid' | 'a4' | 'a3'
@@ -12,6 +13,8 @@ export interface SheetInput {
   readonly room: Room
   readonly result: SchemeResult
   readonly units: LengthUnit
+  /** Who hears what; absent: nobody was asked. */
+  readonly heard?: SheetHeard | undefined
   /** As it is to be printed; absent: the sheet carries no date. */
   readonly date?: string | undefined
   readonly paper: PaperName

@@ -9,6 +9,10 @@ export const CAUTION_LINES = [
   'Predicted, each with its 95 % likely range; doors, windows, leaks, ventilation and flanking are not in these figures.',
 ] as const
 
+/** The second of them where margins stand on the sheet, which count what a surface's rating does not. */
+export const MARGINS_LINE =
+  'Predicted, each with its 95 % likely range; a rating is of one surface alone, a margin counts openings, leaks, ducts and flanking too.'
+
 /** Height of the strip at the foot of a sheet, mm. */
 export const TITLE_HEIGHT = 24
 
@@ -22,7 +26,7 @@ export function titleStrip(input: SheetInput, scale: string, area: Box): Mark[] 
     runs: [[x, top, x + width, top]],
     stroke: { colour, width: pen },
   })
-  const marks: Mark[] = [...cautionLines(x, y + size * 1.5, width, size), line(y + 9.6, 'ink', 0.35)]
+  const marks: Mark[] = [...cautionLines(linesOn(input), x, y + size * 1.5, width, size), line(y + 9.6, 'ink', 0.35)]
   const cells = cellsOf(input, scale)
   const wide = cells.map(({ label, value }) =>
     Math.min(Math.max(textWidth(label, 2, 400), textWidth(value, size, 600)) + 7, width * 0.2),
@@ -53,12 +57,22 @@ export function titleStrip(input: SheetInput, scale: string, area: Box): Mark[] 
   return marks
 }
 
+function linesOn({ heard }: SheetInput): readonly [string, string] {
+  return heard && heard.receivers.length > 0 ? [CAUTION_LINES[0], MARGINS_LINE] : CAUTION_LINES
+}
+
 /** Side by side where both fit, else one under the other. */
-function cautionLines(x: number, baseline: number, width: number, size: number): Mark[] {
+function cautionLines(
+  lines: readonly [string, string],
+  x: number,
+  baseline: number,
+  width: number,
+  size: number,
+): Mark[] {
   const gap = size * 1.5
-  const widths = CAUTION_LINES.map((text) => textWidth(text, size, 600) + gap)
+  const widths = lines.map((text) => textWidth(text, size, 600) + gap)
   const beside = widths[0]! + widths[1]! + 2 * gap <= width
-  return CAUTION_LINES.flatMap((text, index) => {
+  return lines.flatMap((text, index) => {
     const left = x + (beside && index === 1 ? widths[0]! + 2 * gap : 0)
     const down = baseline + (!beside && index === 1 ? size * 1.4 : 0)
     const style = { size, weight: 600, colour: 'warn', role: 'caution' } as const

@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { madeWords } from '#assemblies/openingMadeWords.ts'
 import { panesOf, sealsFor, typesFor, withSecond, withType } from '#ui/panels/bench/openings/made/choosing.ts'
-import {
-  choiceCautions,
-  madeWords,
-  octaveRows,
-  openingStcWords,
-  sealWords,
-} from '#ui/panels/bench/openings/made/madeWords.ts'
+import { choiceCautions, octaveRows, openingStcWords, sealWords } from '#ui/panels/bench/openings/made/madeWords.ts'
 import { anOpening, inOpening, made, soundOf } from '../../../../support/openings.ts'
 import { CATALOGUE } from '../../../../support/samples.ts'
 

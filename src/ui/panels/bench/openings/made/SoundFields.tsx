@@ -1,7 +1,7 @@
 import type { Opening, OpeningKind } from '#analysis/room.ts'
+import { madeWords } from '#assemblies/openingMadeWords.ts'
 import { makeOpening, makeOpeningIn } from '#state/commands/openingsMade.ts'
 import { MadeFields } from '#ui/panels/bench/openings/made/MadeFields.tsx'
-import { madeWords } from '#ui/panels/bench/openings/made/madeWords.ts'
 import { openingKindWords } from '#ui/panels/bench/openings/openingWords.ts'
 import { useRun } from '#ui/panels/bench/useBench.ts'
 import { useCatalogue, useRoom, useScheme } from '#ui/session.ts'

@@ -31,29 +31,6 @@ export function choiceCautions(
   return [...new Set(types.flatMap((type) => type?.cautions ?? []))]
 }
 
-const SHORT_SEALS: Readonly<Record<SealCondition, string>> = {
-  good: 'seals good',
-  worn: 'seals worn',
-  undercut: 'undercut',
-}
-
-/** Two solid-core, 230 mm · seals good: what fills an opening in a few words. */
-export function madeWords(made: OpeningMade | null, { openingTypes }: Pick<Catalogue, 'openingTypes'>): string {
-  if (!made) return 'not known yet'
-  const type = openingTypes.get(made.type)
-  if (!type) return `"${made.type}", which the catalogue does not have`
-  const second = made.second && openingTypes.get(made.second.type)
-  const behind = second ? ` + ${second.shortName}` : ''
-  const panes = made.panes
-    ? `, ${made.panes.outer.thicknessMm} | ${made.panes.gapMm} | ${made.panes.inner.thicknessMm} mm`
-    : ''
-  const seals =
-    type.seals === 'none' || (type.seals === 'cracks-included' && made.seal === 'good')
-      ? ''
-      : `, ${SHORT_SEALS[made.seal]}`
-  return `${type.shortName}${behind}${panes}${seals}`
-}
-
 /** STC 27, likely 21-33. */
 export function openingStcWords({ stc, likely }: Pick<OpeningSound, 'stc' | 'likely'>): string {
   if (stc === null || likely === null) return 'lets through all that meets it'
