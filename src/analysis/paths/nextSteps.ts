@@ -1,6 +1,6 @@
 import type { Path } from '#analysis/paths/answer.ts'
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
-import { bestStep, byGain, LEAST_GAIN_DB, type Step, trierFor } from '#analysis/paths/next/best.ts'
+import { bestStep, byGain, type Gain, isWorthIt, type Step, trierFor } from '#analysis/paths/next/best.ts'
 import { ductTrials } from '#analysis/paths/next/ductTrials.ts'
 import { gapTrials, holeTrials } from '#analysis/paths/next/leakTrials.ts'
 import { openingTrials, sealTrials } from '#analysis/paths/next/openingTrials.ts'
@@ -67,9 +67,9 @@ export function* nextStepsByPath(
 /** The paths whose closing altogether, with whatever hangs on the same element, would gain enough; the greatest first. */
 function worthwhile(input: AnswerInput, heard: Heard): readonly Path[] {
   return heard.energies
-    .map(({ path }) => ({ path, gain: mostGain(input, heard, path) }))
-    .filter(({ gain }) => gain >= LEAST_GAIN_DB)
-    .sort((a, b) => b.gain - a.gain)
+    .map(({ path }) => ({ path, ...mostGain(input, heard, path) }))
+    .filter((gain) => isWorthIt(gain))
+    .sort(byGain)
     .map(({ path }) => path)
 }
 
@@ -77,9 +77,10 @@ function worthwhile(input: AnswerInput, heard: Heard): readonly Path[] {
  * No step for a path can gain more than closing all that the step touches. What a thinner build-up gains by leaving a
  * larger room that swallows more is not counted: it weakens no path.
  */
-function mostGain(input: AnswerInput, { energies, margin, marginOfOnly }: Heard, path: Path): Decibels {
+function mostGain(input: AnswerInput, { energies, margin, marginOfOnly }: Heard, path: Path): Gain {
   const others = marginOfOnly(energies.filter((energy) => !isTouched(input, path, energy.path)))
-  return others === null ? Number.POSITIVE_INFINITY : others.low - margin.low
+  if (others === null) return { gainDb: Number.POSITIVE_INFINITY, gainLow95Db: Number.POSITIVE_INFINITY }
+  return { gainDb: others.middle - margin.middle, gainLow95Db: others.low - margin.low }
 }
 
 /** Airtightness changes all gaps; a lining its surface with the gap, the holes and what runs along, and what is closed like it. */

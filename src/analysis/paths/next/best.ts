@@ -10,8 +10,8 @@ import type { Decibels, SquareMetres } from '#units/quantity.ts'
 
 /** Gains this near each other count as the same: then the step that takes least is the best. @source our own choice */
 const SAME_DB: Decibels = 0.5
-/** Less than this is no step. @source our own choice */
-export const LEAST_GAIN_DB: Decibels = 0.1
+/** Less than this, at the lower end and in the middle, is no step. @source our own choice */
+const LEAST_GAIN_DB: Decibels = 0.1
 /** How far a quick gain may be off the full one. */
 const QUICK_OFF_DB: Decibels = 0.02
 /** Areas and heights nearer than this cost the same. */
@@ -21,6 +21,11 @@ const SAME_MM = 0.5
 export interface Gain {
   readonly gainDb: Decibels
   readonly gainLow95Db: Decibels
+}
+
+/** True where the margin gains at its lower end or in its middle, and loses at neither. */
+export function isWorthIt({ gainDb, gainLow95Db }: Gain, offDb: Decibels = 0): boolean {
+  return Math.min(gainDb, gainLow95Db) >= -offDb && Math.max(gainDb, gainLow95Db) >= LEAST_GAIN_DB - offDb
 }
 
 /** A change with what it brings and takes: roughly so far, or as the plan says once it is cut anew. */
@@ -77,19 +82,20 @@ function once<Outcome>(make: (trial: Trial) => Outcome): (trial: Trial) => Outco
 
 /**
  * The best of some changes: the largest gain at the lower end of the range, then in its middle; among those within 0.5 dB
- * of it the one that takes least floor, then height, then weight. null: none gains 0.1 dB.
+ * of it the one that takes least floor, then height, then weight. null: none gains 0.1 dB at either without losing at the
+ * other.
  */
 export function* bestStep(trials: readonly Trial[], trier: Trier): Generator<undefined, Step | null, undefined> {
   let left: readonly Tried[] = []
   for (const trial of trials) {
     const tried = trier.quickly(trial)
-    if (tried && tried.gainLow95Db >= LEAST_GAIN_DB - QUICK_OFF_DB) left = [...left, tried]
+    if (tried && isWorthIt(tried, QUICK_OFF_DB)) left = [...left, tried]
     yield undefined
   }
   while (left.length > 0) {
     const best = leastOfTheBest(left)
     const step = trier.fully(best.trial)
-    if (step && step.gainLow95Db >= LEAST_GAIN_DB) return step
+    if (step && isWorthIt(step)) return step
     left = left.filter((tried) => tried !== best)
     yield undefined
   }
