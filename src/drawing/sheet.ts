@@ -1,22 +1,14 @@
-import { marksBox } from '#drawing/bounds.ts'
-import type { Frame } from '#drawing/frame.ts'
 import type { Box, Drawing, Mark } from '#drawing/model.ts'
-import { scaleBarMarks } from '#drawing/plan/scaleBar.ts'
-import { planShares } from '#drawing/plan/shares.ts'
-import { planMarks } from '#drawing/plan.ts'
 import { flowText, type Paragraph } from '#drawing/sheet/flow.ts'
-import { markedReceiver } from '#drawing/sheet/heard.ts'
 import { ledgerTable } from '#drawing/sheet/ledgerTable.ts'
 import { openingFills } from '#drawing/sheet/openingFills.ts'
 import { openingTable } from '#drawing/sheet/openingTable.ts'
 import { paragraphsOf } from '#drawing/sheet/paragraphs.ts'
-import { type SheetScale, standardScales } from '#drawing/sheet/scales.ts'
+import { planAtScale } from '#drawing/sheet/planAtScale.ts'
 import { scheduleTable, type Table } from '#drawing/sheet/schedule.ts'
 import { PAPERS, type SheetInput } from '#drawing/sheet/sheetInput.ts'
 import { targetsTable } from '#drawing/sheet/targetsTable.ts'
 import { TITLE_HEIGHT, titleStrip } from '#drawing/sheet/titleStrip.ts'
-import { SHEET_STYLE } from '#drawing/style.ts'
-import { textMark } from '#drawing/text.ts'
 
 /** White edge of the sheet, mm. */
 const EDGE = 11
@@ -194,47 +186,4 @@ function sideColumns(
   })
   const words = flowText(paragraphs, boxes, size)
   return words && [...ledger.marks(area.x, area.y), ...words]
-}
-
-/** What the plan on a sheet shows: of somebody who hears the room also by which way. */
-function planOf({ room, result, units, heard }: SheetInput) {
-  const marked = heard && markedReceiver(heard)
-  const shares = marked ? planShares(marked.answer, room) : null
-  return shares ? { room, result, units, shares } : { room, result, units }
-}
-
-/** The plan at the largest standard scale that fits, its scale bar and scale underneath. */
-function planAtScale(input: SheetInput, area: Box): { marks: Mark[]; scale: SheetScale } {
-  const style = SHEET_STYLE
-  const scales = standardScales(input.units)
-  const foot = style.text * 3.4
-  const base = { ...planOf(input), style, show: { scaleBar: false } }
-  for (const [index, scale] of scales.entries()) {
-    const frame: Frame = { scale: 1 / scale.ratio, x: 0, y: 0 }
-    const box = marksBox(planMarks({ ...base, frame }))
-    const fits = box === null || (box.width <= area.width && box.height <= area.height - foot)
-    if (!fits && index < scales.length - 1) continue
-    const moved: Frame = {
-      ...frame,
-      x: area.x + area.width / 2 - (box ? box.x + box.width / 2 : 0),
-      y: area.y + (area.height - foot) / 2 - (box ? box.y + box.height / 2 : 0),
-    }
-    const y = area.y + area.height - style.text * 2
-    const bar = scaleBarMarks(moved, area.x + 1, y, style, input.units)
-    const barBox = marksBox(bar)
-    const beside = area.x + style.text * 2 + (barBox?.width ?? 0)
-    return {
-      scale,
-      marks: [
-        ...planMarks({ ...base, frame: moved }),
-        ...bar,
-        textMark(scale.text, beside, y + style.text * 0.55, {
-          size: style.text,
-          colour: 'soft',
-          role: 'scale-bar',
-        }),
-      ],
-    }
-  }
-  throw new Error('unreachable: the last scale is always taken')
 }

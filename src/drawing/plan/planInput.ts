@@ -25,6 +25,8 @@ export interface PlanParts {
   /** Name, clear area and clear height in the middle of the room. */
   readonly roomLabel?: boolean | undefined
   readonly scaleBar?: boolean | undefined
+  /** What the shares are of, in words. */
+  readonly shareKey?: boolean | undefined
 }
 
 /** What a plan is drawn from. */

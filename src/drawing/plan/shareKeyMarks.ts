@@ -1,3 +1,4 @@
+import type { Room } from '#analysis/room.ts'
 import { marksBox } from '#drawing/bounds.ts'
 import type { Box, Mark, Place } from '#drawing/model.ts'
 import { growBox } from '#drawing/place.ts'
@@ -14,12 +15,12 @@ const NARROWEST = 9
 /**
  * What the numbers are shares of, and what has no place on the plan: at the foot of the view, else in a column beside the
  * room; without a view under everything else. Where a view has no room for it at all, whoever shows the view says it.
- * @param drawn  all that is drawn so far, what its scale bar covers, and what a label may not stand on
+ * @param drawn  all that is drawn so far but the scale bar
  */
 export function shareKeyMarks(context: PlanContext, drawn: readonly Mark[], scaleBar: readonly Mark[]): Mark[] {
-  const { shares, view, style } = context
-  if (!shares) return []
-  const key = shareKey(shares, unplaced(context, shares, drawn))
+  const { shares, view, style, show } = context
+  if (!shares || show?.shareKey === false) return []
+  const key = shareKeyText(context.room, shares, drawn)
   if (!view) return underAll(context, key, [...drawn, ...scaleBar])
   const bar = marksBox(scaleBar)
   if (bar) context.placer.take(growBox(bar, style.air))
@@ -29,8 +30,13 @@ export function shareKeyMarks(context: PlanContext, drawn: readonly Mark[], scal
   return found ? linesAt(context, found.lines, [found.box.x, found.box.y]) : []
 }
 
+/** The words that belong to a plan with shares, as it was drawn. */
+export function shareKeyText(room: Room, shares: PlanShares, drawn: readonly Mark[]): string {
+  return shareKey(shares, unplaced(room, shares, drawn))
+}
+
 /** Walls and openings whose numbers are not on the plan. */
-function unplaced({ room }: PlanContext, { onPlan }: PlanShares, drawn: readonly Mark[]): readonly NamedShare[] {
+function unplaced(room: Room, { onPlan }: PlanShares, drawn: readonly Mark[]): readonly NamedShare[] {
   const placed = new Set(
     drawn.flatMap((mark) => (mark.kind === 'text' && mark.role === 'share' ? [mark.surfaceId] : [])),
   )

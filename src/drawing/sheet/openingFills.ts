@@ -15,7 +15,7 @@ export function openingFills(
   return (opening) => {
     const made = openingMade(opening, scheme)
     if (made === null && receivers.length === 0) return null
-    const words = `Filled by: ${madeWords(made, catalogue)}`
+    const words = `In it: ${madeWords(made, catalogue)}`
     if (made === null) return words
     const sound = soundOfOpening({ room, scheme, result, catalogue }, opening)
     return sound.ok ? `${words}; ${ratingWords(sound.value)}` : `${words}. ${sound.error}`
