@@ -1,6 +1,6 @@
 import type { PlacedBox } from '#analysis/boxes/placed.ts'
 import { volumeUnder } from '#analysis/heights/measure.ts'
-import { shifted } from '#analysis/heights/plane.ts'
+import { levelPlane, planeOver } from '#analysis/heights/plane.ts'
 import type { HeightPatch } from '#analysis/results.ts'
 import { intersection } from '#geometry/clip.ts'
 
@@ -17,7 +17,7 @@ function boxVolume(patches: readonly HeightPatch[], { box, footprint }: PlacedBo
   return patches.reduce((sum, { plan, plane }) => {
     const shared = intersection(plan, [{ outline: footprint, holes: [] }])
     if (shared.length === 0) return sum
-    const above = (heightMm: number) => volumeUnder({ plan: shared, plane: shifted(plane, -heightMm) })
+    const above = (heightMm: number) => volumeUnder({ plan: shared, plane: planeOver(plane, levelPlane(heightMm)) })
     return sum + above(box.undersideMm) - above(box.undersideMm + box.heightMm)
   }, 0)
 }

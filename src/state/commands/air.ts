@@ -1,5 +1,5 @@
 import type { Duct, DuctMade, Room } from '#analysis/room.ts'
-import type { Airtightness, Hole, Leaks, Scheme } from '#analysis/scheme.ts'
+import type { Airtightness, Hole, Leaks } from '#analysis/scheme.ts'
 import { MOST_HOLES, MOST_PEOPLE, MOST_REVERBERATION_S } from '#project/limits.ts'
 import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
@@ -42,24 +42,12 @@ function withLining(duct: Duct, patch: Partial<Omit<Duct, 'id'>>): Duct {
 export function deleteDuct(roomId: string, id: string): Command {
   return {
     label: 'delete duct',
-    apply: (project) => {
-      const cut = editRoom(project, roomId, (room) => {
-        const ducts = (room.ducts ?? []).filter((duct) => duct.id !== id)
-        return ducts.length === room.ducts?.length || !room.ducts ? noThing('duct', id) : ok({ ...room, ducts })
-      })
-      if (!cut.ok) return cut
-      return ok({ ...cut.value, schemes: cut.value.schemes.map((scheme) => withoutDuct(scheme, id)) })
-    },
-  }
-}
-
-function withoutDuct(scheme: Scheme, ductId: string): Scheme {
-  const { ducts, boxes, ...rest } = scheme
-  const others = Object.entries(ducts ?? {}).filter(([id]) => id !== ductId)
-  return {
-    ...rest,
-    ...(others.length > 0 && { ducts: Object.fromEntries(others) }),
-    ...(boxes && { boxes: boxes.map((box) => (box.duct === ductId ? { ...box, duct: null } : box)) }),
+    apply: (project) =>
+      editRoom(project, roomId, (room) => {
+        const ducts = room.ducts ?? []
+        const others = ducts.filter((duct) => duct.id !== id)
+        return others.length === ducts.length ? noThing('duct', id) : ok({ ...room, ducts: others })
+      }),
   }
 }
 

@@ -43,6 +43,62 @@ const arcs = (marks: readonly Mark[]): ArcMark[] => marks.filter((mark) => mark.
 const texts = (marks: readonly Mark[]): TextMark[] => marks.filter((mark) => mark.kind === 'text')
 const of = (marks: readonly Mark[], id: string): Mark[] => marks.filter(({ surfaceId }) => surfaceId === id)
 
+describe('a silencer box on the plan', () => {
+  const size = { widthMm: 1000, depthMm: 500, heightMm: 300, angleDeg: 0 }
+  const box = {
+    id: 'b1',
+    name: 'Silencer',
+    duct: null,
+    room: aRoom([]).id,
+    xMm: 1800,
+    yMm: 3000,
+    ...size,
+    undersideMm: 0,
+  }
+  const drawn = (change: Partial<typeof box> = {}): Mark[] => {
+    const room = aRoom([])
+    return of(draw(room, resultOf(room, { boxes: [{ ...box, ...change }] })), 'b1')
+  }
+  const outline = (marks: readonly Mark[]) => marks.find((mark) => mark.kind === 'polygon')
+
+  it('is its outline with both diagonals and its name', () => {
+    const marks = drawn()
+    expect(outline(marks)).toMatchObject({
+      role: 'box',
+      fill: null,
+      stroke: { colour: 'ink' },
+      rings: [
+        [
+          [280, 475],
+          [380, 475],
+          [380, 425],
+          [280, 425],
+        ],
+      ],
+    })
+    expect(marks.find((mark) => mark.kind === 'lines')).toMatchObject({ runs: [expect.any(Array), expect.any(Array)] })
+    expect(texts(marks).map(({ text }) => text)).toEqual(['Silencer'])
+  })
+
+  it('is dashed where it hangs, and says what is under it', () => {
+    const marks = drawn({ undersideMm: 2050 })
+    expect(outline(marks)).toMatchObject({ stroke: { dash: expect.any(Array) } })
+    expect(texts(marks).map(({ text }) => text)).toEqual(['Silencer, 2050 mm under'])
+  })
+
+  it('warns in colour and word where it does not fit', () => {
+    const marks = drawn({ xMm: 300 })
+    expect(outline(marks)).toMatchObject({ stroke: { colour: 'warn' } })
+    expect(texts(marks).map(({ text }) => text)).toContain('Silencer does not fit')
+  })
+
+  it('leaves a hole in the clear room where it stands', () => {
+    const room = aRoom([])
+    expect(resultOf(room, { boxes: [box] }).clear[0]?.holes).toHaveLength(1)
+    expect(resultOf(room, { boxes: [{ ...box, undersideMm: 2000 }] }).clear[0]?.holes).toHaveLength(0)
+  })
+})
+
 describe('a door on the plan', () => {
   it.each([
     // The wall runs up the right-hand side: its first corner is the lower one, and the room lies to the left.

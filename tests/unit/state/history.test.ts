@@ -3,12 +3,22 @@ import { describe, expect, it } from 'vitest'
 import type { OctaveValues } from '#acoustics/bands.ts'
 import { SOURCE_PRESETS } from '#analysis/presets.ts'
 import { FURNITURE_KINDS, OPENING_KINDS } from '#analysis/room.ts'
-import type { SchemeChange } from '#analysis/scheme.ts'
+import { AIRTIGHTNESS, type SchemeChange } from '#analysis/scheme.ts'
 import type { Limit, ReceiverPlace } from '#analysis/target.ts'
 import type { SurfaceKind } from '#assemblies/assembly.ts'
 import { readProject } from '#project/read.ts'
 import { writeProject } from '#project/write.ts'
 import type { Command } from '#state/command.ts'
+import {
+  addDuct,
+  changeDuct,
+  deleteDuct,
+  makeDuctIn,
+  setAirtightness,
+  setLeaks,
+  setPeople,
+  setReverberation,
+} from '#state/commands/air.ts'
 import {
   deleteAssembly,
   duplicateAssembly,
@@ -16,6 +26,7 @@ import {
   saveAndBuild,
   saveAssembly,
 } from '#state/commands/assemblies.ts'
+import { addBox, changeBox, deleteBox, moveBox } from '#state/commands/boxes.ts'
 import { changeScheme } from '#state/commands/changeScheme.ts'
 import { deleteDiagonal, setDiagonal, squareToDiagonal } from '#state/commands/diagonals.ts'
 import { addDrop, changeDrop } from '#state/commands/drops.ts'
@@ -52,6 +63,7 @@ import { deleteThing, moveThing, moveThingCorner } from '#state/commands/things.
 import { addUnderlay, changeUnderlay } from '#state/commands/underlays.ts'
 import { moveWall, setWallLength } from '#state/commands/wall.ts'
 import { createDocumentStore } from '#state/history.ts'
+import { SILENCER_PRESETS, usualBox, usualDuct } from '#state/usualAir.ts'
 import { sourceOf, usualReceiver, usualSourceOf } from '#state/usualTargets.ts'
 import { usualCeilingPart, usualDrop, usualFurniture, usualObstacle, usualOpening } from '#state/usualThings.ts'
 import type { Thing } from '#state/view.ts'
@@ -276,7 +288,57 @@ const targetCommand: fc.Arbitrary<Command> = fc.oneof(
 
 /** A document as it came, and one with a thing of every kind in two rooms. */
 const anyStart = fc.constantFrom(garage, fullProject())
-const anyChange = fc.oneof(anyCommand, thingCommand, targetCommand)
+const ductIds = fc.constantFrom('duct-1', 'duct-2', 'duct-9')
+const ductsMade = fc.record({
+  liningMm: depths,
+  linedLengthMm: depths,
+  bends: fc.constantFrom(0, 2, 1.5, 99),
+  silencer: fc
+    .constantFrom(null, SILENCER_PRESETS[0]!, { ...SILENCER_PRESETS[0]!, name: '' })
+    .map((silencer) => silencer && { name: silencer.name, insertionLossDb: silencer.insertionLossDb }),
+})
+const boxIds = fc.constantFrom('box-1', 'box-2', 'box-9')
+
+const airCommand: fc.Arbitrary<Command> = fc.oneof(
+  fc
+    .record({
+      surface: fc.constantFrom('wall-1', 'wall-2', 'ceiling-1', 'wall-99'),
+      receiver: receivers,
+      widthMm: sizes,
+    })
+    .map(({ surface, receiver, widthMm }) =>
+      addDuct('room-1', { ...usualDuct('supply', room, 'mm'), surface, widthMm, leadsTo: [receiver] }),
+    ),
+  fc.constant(addDuct('room-1', usualDuct('return', room, 'mm'))),
+  fc.record({ id: ductIds, lengthMm: sizes, name: names }).map(({ id, ...patch }) => changeDuct('room-1', id, patch)),
+  fc.record({ id: ductIds, made: ductsMade }).map(({ id, made: now }) => changeDuct('room-1', id, { made: now })),
+  ductIds.map((id) => deleteDuct('room-1', id)),
+  fc.record({ id: ductIds, made: fc.option(ductsMade) }).map(({ id, made: now }) => makeDuctIn('scheme-1', id, now)),
+  fc.constantFrom(null, 0, 4, 1.5, 999).map((people) => setPeople('room-1', people)),
+  fc.constantFrom(null, 0, 0.4, 99).map((seconds) => setReverberation('room-1', seconds)),
+  fc.constantFrom(...AIRTIGHTNESS).map((airtightness) => setAirtightness('scheme-1', airtightness)),
+  fc
+    .record({
+      id: fc.constantFrom('wall-1', 'floor-1', 'wall-99'),
+      gapMm: depths,
+      name: names,
+      count: fc.constantFrom(0, 1),
+    })
+    .map(({ id, gapMm, ...hole }) =>
+      setLeaks('scheme-1', id, { gapMm, holes: [{ id: 'hole-1', diameterMm: 20, ...hole }] }),
+    ),
+  fc.constantFrom('wall-1', 'wall-99').map((id) => setLeaks('scheme-1', id, null)),
+  fc
+    .record({ x: places, y: places, duct: fc.constantFrom(null, 'duct-1', 'duct-9'), undersideMm: depths })
+    .map(({ x, y, ...more }) => addBox('scheme-1', { ...usualBox(room, {}, x, y, 'mm'), ...more })),
+  fc
+    .record({ id: boxIds, widthMm: sizes, angleDeg: fc.constantFrom(15, -200, Number.NaN) })
+    .map(({ id, ...patch }) => changeBox('scheme-1', id, patch)),
+  fc.record({ id: boxIds, dx: places, dy: places }).map(({ id, dx, dy }) => moveBox('scheme-1', id, dx, dy)),
+  boxIds.map((id) => deleteBox('scheme-1', id)),
+)
+
+const anyChange = fc.oneof(anyCommand, thingCommand, targetCommand, airCommand)
 
 describe('the document', () => {
   it('is back where it began after n undos, and where it was after n redos', () => {
