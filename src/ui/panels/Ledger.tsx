@@ -1,14 +1,12 @@
-import { useMemo } from 'react'
-import { targetCautions } from '#analysis/cautions/targets.ts'
-import type { Caution, SchemeResult } from '#analysis/results.ts'
 import { schemeLetter } from '#state/commands/schemes.ts'
 import { worstAnswer } from '#ui/answers.ts'
 import { type AnswerProps, MarginLine, WeakestLine } from '#ui/panels/ledger/marginLines.tsx'
 import { Cautions, clashesOf, QuietLine, WeightLine } from '#ui/panels/ledger/quietLines.tsx'
 import { FloorLine, HeightLine, type LineProps, VolumeLine } from '#ui/panels/ledger/spaceLines.tsx'
+import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { schemeTitle } from '#ui/panels/words.ts'
-import { useRoom, useScheme, useShownProject, useView } from '#ui/session.ts'
+import { useScheme, useShownProject, useView } from '#ui/session.ts'
 
 /** The six numbers a client asks first, each before and after; a line opens downward into its detail. */
 export function Ledger() {
@@ -63,16 +61,5 @@ function Lines({ line, heard }: LinesProps) {
       <WeightLine {...line} />
       <Cautions cautions={cautions} clashes={clashesOf(line.result)} />
     </>
-  )
-}
-
-/** What a scheme and its targets ask to be read, life safety first. */
-function useAllCautions(result: SchemeResult): readonly Caution[] {
-  const { receivers, sources } = useShownProject()
-  const room = useRoom()
-  const scheme = useScheme()
-  return useMemo(
-    () => [...targetCautions({ room, scheme, result, receivers, sources }), ...result.cautions],
-    [room, scheme, result, receivers, sources],
   )
 }

@@ -40,9 +40,24 @@ export interface SharedSentences {
   readonly own: (step: NextStep) => readonly string[]
 }
 
-/** What must be read before more than one of the steps is said once, before all of them. */
-export function sharedSentences(steps: readonly NextStep[]): SharedSentences {
-  const all = steps.flatMap(({ cautions }) => [...new Set(cautions)])
-  const shared = new Set(all.filter((text, at) => all.indexOf(text) !== at))
-  return { shared: [...shared], own: ({ cautions }) => cautions.filter((text) => !shared.has(text)) }
+/**
+ * What must be read before more than one of the steps is said once, before all of them; what stands in full beside the
+ * scheme already is not said again. A sentence with another figure in it is the same one.
+ * @param said  sentences that stand in full already
+ */
+export function sharedSentences(steps: readonly NextStep[], said: readonly string[]): SharedSentences {
+  const known = new Set(said.map(withoutFigures))
+  const asked = steps.map((step) => new Map(step.cautions.map((text) => [withoutFigures(text), text] as const)))
+  const all = asked.flatMap((texts) => [...texts.keys()])
+  const isShared = (key: string) => all.indexOf(key) !== all.lastIndexOf(key)
+  const shared = new Map(asked.flatMap((texts) => [...texts].filter(([key]) => isShared(key) && !known.has(key))))
+  return {
+    shared: [...shared.values()],
+    own: ({ cautions }) =>
+      cautions.filter((text) => !isShared(withoutFigures(text)) && !known.has(withoutFigures(text))),
+  }
+}
+
+function withoutFigures(text: string): string {
+  return text.replace(/\d[\d.,]*/g, '0')
 }

@@ -1,6 +1,8 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
-import { stepShort } from '#ui/panels/stepWords.ts'
+import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
+import { useLedger } from '#ui/panels/ledger/useLedger.ts'
+import { sharedSentences, stepShort } from '#ui/panels/stepWords.ts'
 import { useShownProject } from '#ui/session.ts'
 import { useNextSteps } from '#ui/useNextSteps.ts'
 import { useStepVerbs } from '#ui/useStepVerbs.ts'
@@ -10,6 +12,7 @@ export function TryNext({ answer }: { readonly answer: ReceiverAnswer }) {
   const { units } = useShownProject()
   const { steps, isSlow } = useNextSteps(answer.receiverId)
   const verbs = useStepVerbs()
+  const said = useAllCautions(useLedger().result).map(({ text }) => text)
   if (steps === null) return isSlow ? <p className="ledger-from">Working out what to do next …</p> : null
   const [step] = steps
   if (!step) return null
@@ -21,7 +24,7 @@ export function TryNext({ answer }: { readonly answer: ReceiverAnswer }) {
           Try it
         </button>
       </p>
-      <Problems texts={step.cautions} />
+      <Problems texts={sharedSentences([step], said).own(step)} />
     </>
   )
 }

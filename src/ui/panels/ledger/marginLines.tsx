@@ -16,6 +16,7 @@ import {
 } from '#analysis/paths/answerWords.ts'
 import type { Source } from '#analysis/target.ts'
 import { decibels } from '#ui/charts/curveWords.ts'
+import { levelFigures } from '#ui/panels/answerFigures.ts'
 import { DetailRows, LedgerLine } from '#ui/panels/ledger/LedgerLine.tsx'
 import { SurfaceRatings } from '#ui/panels/ledger/quietLines.tsx'
 import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
@@ -66,12 +67,9 @@ function changeWords({ marginDb }: ReceiverAnswer, before: ReceiverAnswer | unde
 }
 
 function marginRows(answer: ReceiverAnswer): readonly (readonly [string, string])[] {
-  const level = (value: number | null) => (value === null ? 'not known' : decibels(value))
   return [
     ['Margin', marginInTable(answer)],
-    ['A-weighted level there', level(answer.levelA)],
-    ['C-weighted level there', level(answer.levelC)],
-    ['NIC', answer.nic === null ? 'not defined here or not known' : String(answer.nic)],
+    ...levelFigures(answer),
     ...answer.unknown.map(({ label, why }) => [`${label}, not known`, why] as const),
   ]
 }
@@ -120,7 +118,7 @@ export function WeakestLine({ answer, answersBefore, cause }: AnswerProps) {
       name="Weakest path"
       aside={`${shareWords(decisiveShare(answer, weakest))}${where}`}
       figure={weakest.path.label}
-      from={`${PATH_KIND_WORDS[weakest.path.kind]}, ${BASIS_WORDS[weakest.path.basis]} · closed altogether ${gainWords(weakest.gainIfClosedDb)}`}
+      from={`${PATH_KIND_WORDS[weakest.path.kind]}, ${BASIS_WORDS[weakest.path.basis]} · closing it ${gainWords(weakest.gainIfClosedDb)}`}
       change={former && former.path.id !== weakest.path.id ? `was ${former.path.label}` : null}
       cause={cause}
       below={<TryNext answer={answer} />}

@@ -34,8 +34,18 @@ test('what it costs is told in both units, with the lower end of what it gains',
 test('a sentence of several steps stands once, and none is lost', () => {
   const first = { ...STEP, cautions: ['Fresh air.', 'Its own.'] }
   const second = { ...STEP, cautions: ['Fresh air.', 'Another.'] }
-  const { shared, own } = sharedSentences([first, second])
+  const { shared, own } = sharedSentences([first, second], [])
   expect(shared).toEqual(['Fresh air.'])
   expect(own(first)).toEqual(['Its own.'])
   expect(own(second)).toEqual(['Another.'])
+})
+
+test('a sentence that stands in full already is not said again, nor the same one with another figure', () => {
+  const first = { ...STEP, cautions: ['The floor 5.9 L/s more.', 'Its own.'] }
+  const second = { ...STEP, cautions: ['The floor 6.0 L/s more.'] }
+  expect(sharedSentences([first, second], []).shared).toEqual(['The floor 6.0 L/s more.'])
+  const { shared, own } = sharedSentences([first, second], ['The floor 12 L/s more.'])
+  expect(shared).toEqual([])
+  expect(own(first)).toEqual(['Its own.'])
+  expect(own(second)).toEqual([])
 })

@@ -2,6 +2,8 @@ import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { gainWords } from '#analysis/paths/answerWords.ts'
 import type { NextStep } from '#analysis/paths/nextSteps.ts'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
+import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
+import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { sharedSentences, stepCosts } from '#ui/panels/stepWords.ts'
 import { useShownProject } from '#ui/session.ts'
 import { useNextSteps } from '#ui/useNextSteps.ts'
@@ -31,7 +33,8 @@ interface StepsProps {
 }
 
 function Steps({ steps, verbs }: StepsProps) {
-  const { shared, own } = sharedSentences(steps)
+  const said = useAllCautions(useLedger().result).map(({ text }) => text)
+  const { shared, own } = sharedSentences(steps, said)
   return (
     <>
       <ul className="next-steps">

@@ -19,9 +19,10 @@ export function heardGarage(change: Partial<Receiver> = {}): Project {
   const kit = sourcePreset('drum-kit-hard')
   invariant(garage && kit, 'the sample has a room and the presets a kit')
   const openings = garage.openings.map((opening) => ({ ...opening, made: MADE[opening.kind] }))
-  const room = { ...garage, openings }
+  const room = { ...garage, openings, ducts: [] }
   const sources = [{ ...sourceOf(kit), id: 'source-1' }]
   const usual = usualReceiver('outdoors', room, { sources })
   const receiver = { ...usual, id: 'receiver-1', name: 'Bedroom window', source: 'source-1', ...change }
-  return { ...sample, rooms: [room], sources, receivers: [receiver] }
+  const schemes = sample.schemes.map(({ id, name, choices }) => ({ id, name, choices }))
+  return { ...sample, rooms: [room], sources, receivers: [receiver], schemes }
 }
