@@ -4,6 +4,7 @@ import { benchCurve } from './curve.bench.ts'
 import { benchDrag } from './drag.bench.ts'
 import { benchInset } from './inset.bench.ts'
 import { type BenchRow, benchScheme } from './scheme.bench.ts'
+import { benchSteps } from './steps.bench.ts'
 
 /** `npm run bench`: medians beside their goals; figures of this machine, never a test. */
 setup()
@@ -12,6 +13,7 @@ const rows: readonly BenchRow[] = [
   ...benchScheme(),
   ...benchCurve(),
   ...benchCatalogue(),
+  ...benchSteps(),
   ...(await benchDrag()),
 ]
 for (const { name, medianMs, goalMs, note } of rows) {
