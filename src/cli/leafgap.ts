@@ -5,7 +5,7 @@ import { rateCommand } from '#cli/rate.ts'
 import { reportCommand } from '#cli/report.ts'
 
 const USAGE = `leafgap report FILE [--scheme NAME] [--out DIR] [--json]
-    what every scheme of a project leaves of the room and how its surfaces isolate
+    what every scheme of a project leaves of the room, how its surfaces isolate and who hears what
 leafgap rate FILE [--json]
     transmission loss and ratings of layered systems, each from the far side to the room
 leafgap inset FILE

@@ -7,11 +7,14 @@ import { done, type Outcome, readInput, refused, writeFiles } from '#cli/io.ts'
 import { svgToPng } from '#cli/png.ts'
 import { sheetDrawing } from '#drawing/sheet.ts'
 import { drawingToSvg } from '#drawing/svg.ts'
+import { builtBeyond } from '#project/beyond.ts'
 import { projectCatalogue } from '#project/catalogue.ts'
 import type { Project } from '#project/project.ts'
 import { type ProjectFileError, readProject } from '#project/read.ts'
 import { ledgerCsv } from '#reports/csv.ts'
+import { heardUnder, type SchemeHeard } from '#reports/heard.ts'
 import { projectReport } from '#reports/json.ts'
+import { pathsCsv } from '#reports/pathsCsv.ts'
 import type { RoomResults } from '#reports/roomResults.ts'
 import { textSummary } from '#reports/summary.ts'
 import { fail, invariant, ok, type Result } from '#units/result.ts'
@@ -25,7 +28,8 @@ export interface ReportOptions {
 /** Density of plan.png: 2 pixels per 1/96 in. */
 const PNG_DENSITY = 2
 
-/** `leafgap report FILE`: every scheme's ledger and ratings; with --out also report.json, ledger.csv, plan.svg, plan.png. */
+/** `leafgap report FILE`: every scheme's ledger and ratings; and what every receiver hears; with --out also
+ * report.json, ledger.csv, paths.csv, plan.svg, plan.png. */
 export async function reportCommand(file: string, options: ReportOptions): Promise<Outcome> {
   const text = await readInput(file)
   if (!text.ok) return refused([text.error])
@@ -68,7 +72,7 @@ function analyseAll(project: Project): Result<readonly RoomResults[], string> {
   for (const room of project.rooms) {
     const results = analyseRoom(project, room)
     if (!results.ok) return fail(project.rooms.length > 1 ? `${room.name}: ${results.error}` : results.error)
-    rooms.push({ room, results: results.value })
+    rooms.push({ room, results: results.value, heard: heardFrom(project, room, results.value) })
   }
   return ok(rooms)
 }
@@ -77,11 +81,29 @@ function analyseRoom(project: Project, room: Room): Result<readonly SchemeResult
   const catalogue = projectCatalogue(project)
   const results: SchemeResult[] = []
   for (const scheme of project.schemes) {
-    const analysed = analyseScheme({ room, scheme, catalogue, quality: 'plot' })
+    const analysed = analyseScheme({
+      room,
+      scheme,
+      catalogue,
+      quality: 'plot',
+      beyond: builtBeyond(project, room, scheme),
+    })
     if (!analysed.ok) return fail(`${scheme.name}: ${analysed.error.message}`)
     results.push(analysed.value)
   }
   return ok(results)
+}
+
+/** How many next steps of a receiver are told. */
+const TOLD_STEPS = 3
+
+function heardFrom(project: Project, room: Room, results: readonly SchemeResult[]): readonly SchemeHeard[] {
+  const { receivers, sources } = project
+  const catalogue = projectCatalogue(project)
+  return results.flatMap((result) => {
+    const scheme = project.schemes.find(({ id }) => id === result.schemeId)
+    return scheme ? [heardUnder({ room, scheme, result, receivers, sources, catalogue }, TOLD_STEPS)] : []
+  })
 }
 
 function onlyFirstRoomDrawn(project: Project): readonly string[] {
@@ -113,6 +135,7 @@ async function writeReport(
     await writeFiles(folder, {
       'report.json': json,
       'ledger.csv': ledgerCsv(rooms),
+      'paths.csv': pathsCsv(rooms),
       'plan.svg': svg,
       'plan.png': svgToPng(svg, drawing.widthMm, PNG_DENSITY),
     })

@@ -1,17 +1,22 @@
 import { publishedStc } from '#analysis/published.ts'
 import type { SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
-import { nameIn, type RoomResults, wallLabels } from '#reports/roomResults.ts'
-
-type Cell = string | number | null
+import { type Cell, toCsv } from '#reports/cells.ts'
+import { receiverRows } from '#reports/pathsCsv.ts'
+import { heardIn, nameIn, type RoomResults, wallLabels } from '#reports/roomResults.ts'
 
 /**
  * The ledger of every scheme, one line a number, for a spreadsheet: scheme, item, value, unit; with the room before them
- * where there are several. `surface` also names openings, furniture and corners.
+ * where there are several. `surface` also names openings, boxes, furniture,
+ * corners and receivers.
  */
 export function ledgerCsv(rooms: readonly RoomResults[]): string {
   const head: Cell[] = ['scheme', 'surface', 'item', 'value', 'unit']
-  const rowsOf = ({ room, results }: RoomResults) => results.flatMap((result) => schemeRows(result, room))
+  const rowsOf = (one: RoomResults) =>
+    one.results.flatMap((result, i) => [
+      ...schemeRows(result, one.room),
+      ...(heardIn(one, i)?.receivers ?? []).flatMap((heard) => receiverRows(result.name, heard)),
+    ])
   if (rooms.length === 1) return toCsv([head, ...rooms.flatMap(rowsOf)])
   const named = rooms.flatMap((one) => rowsOf(one).map((row): Cell[] => [one.room.name, ...row]))
   return toCsv([['room', ...head], ...named])
@@ -26,6 +31,9 @@ function schemeRows(result: SchemeResult, room: Room): readonly Cell[][] {
     whole('floor area under obstacles', ledger.floorAreaM2.obstacles, 'm2'),
     whole('floor area lost to walls', ledger.floorAreaM2.lostToWalls, 'm2'),
     whole('floor area lost to obstacle linings', ledger.floorAreaM2.lostToObstacleLinings, 'm2'),
+    ...(ledger.floorAreaM2.lostToBoxes > 0
+      ? [whole('floor area lost to silencer boxes', ledger.floorAreaM2.lostToBoxes, 'm2')]
+      : []),
     whole('floor area clear', ledger.floorAreaM2.clear, 'm2'),
     whole('floor kept', ledger.keptPercent, '%'),
     whole('height existing', ledger.clearHeightMm.existing, 'mm'),
@@ -41,7 +49,7 @@ function schemeRows(result: SchemeResult, room: Room): readonly Cell[][] {
   ]
 }
 
-/** Openings, furniture and corners; what is wrong with them in words. */
+/** Openings, boxes, furniture and corners; what is wrong with them in words. */
 function thingRows(result: SchemeResult, room: Room): readonly Cell[][] {
   const row = (thing: string, item: string, value: Cell, unit: string): Cell[] => [
     result.name,
@@ -61,6 +69,10 @@ function thingRows(result: SchemeResult, room: Room): readonly Cell[][] {
         ...(check.door?.leaves ?? []).map((leaf) => row(name, `opens, ${leaf.hangs}`, leaf.opensDeg, 'deg')),
         ...check.problems.map(({ text }) => row(name, 'problem', text, '')),
       ]
+    }),
+    ...result.boxes.flatMap((check) => {
+      const problems = check.problems.map(({ text }) => row(check.name, 'problem', text, ''))
+      return [row(check.name, 'fits', problems.length === 0 ? 'yes' : 'no', ''), ...problems]
     }),
     ...result.furniture.flatMap((check) => {
       const name = nameIn(room.furniture, check.id)
@@ -95,16 +107,4 @@ function surfaceRows(scheme: string, surface: SurfaceResult): readonly Cell[][] 
     row('STC published', published?.stc ?? null, 'dB'),
     row('STC published, source', published?.source ?? null, ''),
   ]
-}
-
-function toCsv(rows: readonly (readonly Cell[])[]): string {
-  return `${rows.map((row) => row.map(cellText).join(',')).join('\r\n')}\r\n`
-}
-
-/** Quotes where needed; a leading = + - @ in text is quoted away so that no spreadsheet runs it. */
-function cellText(cell: Cell): string {
-  if (cell === null) return ''
-  if (typeof cell === 'number') return String(cell)
-  const safe = /^[=+\-@\t]/.test(cell) ? `'${cell}` : cell
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
 }

@@ -2,11 +2,13 @@ import { largestCircleAcross } from '#analysis/largestCircle.ts'
 import { publishedStc } from '#analysis/published.ts'
 import type { Note, SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
-import type { RoomResults } from '#reports/roomResults.ts'
-import { cornerReport, furnitureReport, openingReport } from '#reports/things.ts'
+import type { SchemeHeard } from '#reports/heard.ts'
+import { receiverReport } from '#reports/receivers.ts'
+import { heardIn, type RoomResults } from '#reports/roomResults.ts'
+import { boxReport, cornerReport, furnitureReport, openingReport } from '#reports/things.ts'
 
 /** One scheme as the command line's JSON says it; unknown numbers are null and a note says why. */
-export function schemeReport(result: SchemeResult, room: Room) {
+export function schemeReport(result: SchemeResult, room: Room, heard: SchemeHeard | null = null) {
   const { ledger } = result
   return {
     name: result.name,
@@ -23,17 +25,27 @@ export function schemeReport(result: SchemeResult, room: Room) {
     addedMassKg: ledger.addedMassKg,
     onJoistsKgM2: ledger.onJoistsKgM2,
     surfaces: result.surfaces.map(surfaceReport),
-    openings: result.openings.map((check) => openingReport(check, room)),
+    receivers: (heard?.receivers ?? []).map(receiverReport),
+    openings: result.openings.map((check) => openingReport(check, room, heard?.scheme ?? null)),
+    boxes: result.boxes.map(boxReport),
     furniture: result.furniture.map((check) => furnitureReport(check, room)),
     corners: result.corners.map(cornerReport),
-    notes: schemeNotes(room),
-    cautions: result.cautions.map(({ code, kind, text, surfaces }) => ({ code, kind, text, surfaces })),
+    notes: schemeNotes(room, heard),
+    cautions: [...(heard?.cautions ?? []), ...result.cautions].map(({ code, kind, text, surfaces }) => ({
+      code,
+      kind,
+      text,
+      surfaces,
+    })),
   }
 }
 
-/** Said beside every rating until the paths through openings are in the sum. */
+/** Said beside every rating where nobody is set who hears it. */
 export const SURFACES_ONLY =
   'Each rating is of one surface alone: doors, windows, leaks, ventilation and flanking are not in these figures.'
+/** The same where somebody is. */
+export const SURFACES_BESIDE_RECEIVERS =
+  'Each rating is of one surface alone: doors, windows, leaks, ventilation and flanking are in the margins of the receivers only.'
 
 const LEVEL_CEILING: Note = {
   code: 'ceiling-read-as-level',
@@ -41,10 +53,11 @@ const LEVEL_CEILING: Note = {
 }
 
 /** What is true but doubtful of the whole scheme. */
-export function schemeNotes(room: Room): readonly Note[] {
+export function schemeNotes(room: Room, heard: SchemeHeard | null = null): readonly Note[] {
   const isReadLevel =
     room.ceilingShape === 'level' && [room, ...room.ceilingParts].some(({ heights }) => heights.length > 1)
-  return [{ code: 'surfaces-only', text: SURFACES_ONLY }, ...(isReadLevel ? [LEVEL_CEILING] : [])]
+  const text = (heard?.receivers ?? []).length > 0 ? SURFACES_BESIDE_RECEIVERS : SURFACES_ONLY
+  return [{ code: 'surfaces-only', text }, ...(isReadLevel ? [LEVEL_CEILING] : [])]
 }
 
 function surfaceReport(surface: SurfaceResult) {
@@ -80,7 +93,7 @@ function surfaceReport(surface: SurfaceResult) {
 
 /** All schemes of the first room, in the project's order; `rooms` with those of every room where there are several. */
 export function projectReport(rooms: readonly RoomResults[]) {
-  const schemes = ({ room, results }: RoomResults) => results.map((result) => schemeReport(result, room))
+  const schemes = (one: RoomResults) => one.results.map((result, i) => schemeReport(result, one.room, heardIn(one, i)))
   return {
     schemes: rooms.slice(0, 1).flatMap(schemes),
     ...(rooms.length > 1

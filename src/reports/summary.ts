@@ -1,8 +1,10 @@
 import { publishedWords } from '#analysis/published.ts'
 import type { Ledger, OpeningCheck, SchemeResult, SurfaceResult } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
+import type { SchemeHeard } from '#reports/heard.ts'
 import { schemeNotes } from '#reports/json.ts'
-import { nameIn, type RoomResults } from '#reports/roomResults.ts'
+import { receiverLines, receiverNoteLines } from '#reports/receiverText.ts'
+import { heardIn, nameIn, type RoomResults } from '#reports/roomResults.ts'
 import {
   fixed,
   formatArea,
@@ -19,15 +21,15 @@ const LEAST_TOLD_M2 = 0.005
 
 /** Every scheme of every room in words for a terminal, in the reader's units. */
 export function textSummary(projectName: string, rooms: readonly RoomResults[], units: LengthUnit): string {
-  const blocks = rooms.flatMap(({ room, results }) => [
-    ...(rooms.length > 1 ? [room.name] : []),
-    ...results.map((result) => schemeText(result, room, units)),
+  const blocks = rooms.flatMap((one) => [
+    ...(rooms.length > 1 ? [one.room.name] : []),
+    ...one.results.map((result, i) => schemeText(result, one.room, heardIn(one, i), units)),
   ])
-  const notes = new Set(rooms.flatMap(({ room }) => schemeNotes(room).map(({ text }) => text)))
+  const notes = new Set(rooms.flatMap((one) => schemeNotes(one.room, heardIn(one, 0)).map(({ text }) => text)))
   return `${[projectName, ...blocks, ...notes].join('\n\n')}\n`
 }
 
-function schemeText(result: SchemeResult, room: Room, units: LengthUnit): string {
+function schemeText(result: SchemeResult, room: Room, heard: SchemeHeard | null, units: LengthUnit): string {
   const { ledger } = result
   const { floorAreaM2, clearHeightMm, volumeM3 } = ledger
   return [
@@ -39,11 +41,14 @@ function schemeText(result: SchemeResult, room: Room, units: LengthUnit): string
     `  volume  ${formatVolume(volumeM3.existing, units)} -> ${formatVolume(volumeM3.clear, units)}`,
     `  weight  ${formatMass(ledger.addedMassKg, units)} added`,
     ...result.surfaces.map((surface) => `  ${surfaceText(surface, units)}`),
+    ...(heard?.receivers ?? []).flatMap((one) => receiverLines(one, units)),
     ...result.openings.flatMap((check) => openingLines(check, room, units)),
-    ...result.furniture.flatMap((check) => furnitureLines(nameIn(room.furniture, check.id), check.problems)),
+    ...result.boxes.flatMap(({ name, problems }) => fitLines(`silencer box ${name}`, problems)),
+    ...result.furniture.flatMap(({ id, problems }) => fitLines(`furniture ${nameIn(room.furniture, id)}`, problems)),
     ...result.corners.filter(({ gapMm }) => gapMm !== null).map(({ text }) => `  corner: ${text}`),
+    ...receiverNoteLines(heard?.receivers ?? []),
     ...noteLines(result),
-    ...result.cautions.map((caution) => `  caution: ${caution.text}`),
+    ...[...(heard?.cautions ?? []), ...result.cautions].map((caution) => `  caution: ${caution.text}`),
   ].join('\n')
 }
 
@@ -69,9 +74,9 @@ function openingLines(check: OpeningCheck, room: Room, units: LengthUnit): reado
   ]
 }
 
-function furnitureLines(name: string, problems: readonly { readonly text: string }[]): readonly string[] {
-  if (problems.length === 0) return [`  furniture ${name}: fits`]
-  return [`  furniture ${name}: does not fit`, ...problems.map(({ text }) => `    problem: ${text}`)]
+function fitLines(what: string, problems: readonly { readonly text: string }[]): readonly string[] {
+  if (problems.length === 0) return [`  ${what}: fits`]
+  return [`  ${what}: does not fit`, ...problems.map(({ text }) => `    problem: ${text}`)]
 }
 
 /** Every note once, with the surfaces it belongs to. */

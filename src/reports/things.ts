@@ -1,15 +1,18 @@
-import type { CornerAsBuilt, FurnitureCheck, OpeningCheck } from '#analysis/results.ts'
+import { openingMade } from '#analysis/openings/made.ts'
+import type { BoxCheck, CornerAsBuilt, FurnitureCheck, OpeningCheck } from '#analysis/results.ts'
 import type { Room } from '#analysis/room.ts'
+import type { Scheme } from '#analysis/scheme.ts'
 import { nameIn } from '#reports/roomResults.ts'
 
-/** An opening under a scheme as JSON says it; `leaves` is empty for what has none. */
-export function openingReport(check: OpeningCheck, room: Room) {
+/** An opening under a scheme as JSON says it; `leaves` is empty for what has none, `made` null where nobody said what fills it. */
+export function openingReport(check: OpeningCheck, room: Room, scheme: Scheme | null) {
   const opening = room.openings.find(({ id }) => id === check.id)
   return {
     id: check.id,
     name: opening?.name ?? check.id,
     kind: opening?.kind ?? null,
     wall: opening?.wall ?? null,
+    made: opening ? (scheme ? openingMade(opening, scheme) : (opening.made ?? null)) : null,
     clearWidthMm: check.clearWidthMm,
     clearHeightMm: check.clearHeightMm,
     revealDepthMm: check.revealDepthMm,
@@ -22,6 +25,10 @@ export function openingReport(check: OpeningCheck, room: Room) {
     })),
     problems: check.problems,
   }
+}
+
+export function boxReport({ id, name, footprint, undersideMm, heightMm, problems }: BoxCheck) {
+  return { id, name, fits: problems.length === 0, footprint, undersideMm, heightMm, problems }
 }
 
 export function furnitureReport(check: FurnitureCheck, room: Room) {

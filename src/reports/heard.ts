@@ -1,0 +1,45 @@
+import { targetCautions } from '#analysis/cautions/targets.ts'
+import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { type AnswerInput, answerReceivers } from '#analysis/paths/answerReceivers.ts'
+import { type MeasuredComparison, measuredAgainst } from '#analysis/paths/measuredAgainst.ts'
+import { type NextStep, nextSteps } from '#analysis/paths/nextSteps.ts'
+import type { Caution } from '#analysis/results.ts'
+import type { Scheme } from '#analysis/scheme.ts'
+import type { Receiver, Source } from '#analysis/target.ts'
+
+/** What one receiver hears under a scheme, with who it is, what is played and what to do next. */
+export interface Heard {
+  readonly receiver: Receiver
+  /** null: none chosen. */
+  readonly source: Source | null
+  readonly answer: ReceiverAnswer
+  /** What was measured on site beside it. */
+  readonly measured: readonly MeasuredComparison[]
+  /** The best few, the best first; null: nobody asked. */
+  readonly nextSteps: readonly NextStep[] | null
+}
+
+/** What is heard from a room under one scheme. */
+export interface SchemeHeard {
+  readonly scheme: Scheme
+  readonly receivers: readonly Heard[]
+  /** Beside those of the scheme's result. */
+  readonly cautions: readonly Caution[]
+}
+
+/** Everything reports tell of who hears what. @param steps  how many next steps to look for; 0: none, which is quicker */
+export function heardUnder(input: AnswerInput, steps: number): SchemeHeard {
+  const { room, scheme, receivers, sources, result } = input
+  return {
+    scheme,
+    receivers: answerReceivers(input).flatMap((answer) => {
+      const receiver = receivers.find(({ id }) => id === answer.receiverId)
+      if (!receiver) return []
+      const source = sources.find(({ id }) => id === receiver.source) ?? null
+      const measured = measuredAgainst(input, receiver, answer)
+      const next = steps > 0 ? nextSteps(input, receiver.id).slice(0, steps) : null
+      return [{ receiver, source, answer, measured, nextSteps: next }]
+    }),
+    cautions: targetCautions({ room, scheme, receivers, sources, result }),
+  }
+}
