@@ -58,6 +58,7 @@ import {
   deleteMeasured,
   deleteReceiver,
   deleteSource,
+  hearSource,
 } from '#state/commands/targets.ts'
 import { deleteThing, moveThing, moveThingCorner } from '#state/commands/things.ts'
 import { addUnderlay, changeUnderlay } from '#state/commands/underlays.ts'
@@ -254,6 +255,7 @@ const spectra = fc.constantFrom<OctaveValues>(
 const targetCommand: fc.Arbitrary<Command> = fc.oneof(
   fc.record({ levelsDb: spectra, name: names }).map((change) => addSource({ ...A_SOURCE, ...change })),
   fc.constantFrom(...SOURCE_PRESETS).map((preset) => addSource(sourceOf(preset))),
+  fc.tuple(receivers, fc.constantFrom(...SOURCE_PRESETS)).map(([id, preset]) => hearSource(id, sourceOf(preset))),
   fc
     .record({ id: sources, levelsDb: spectra, sdDb: fc.constantFrom(3, -1, 400) })
     .map(({ id, ...patch }) => changeSource(id, patch)),

@@ -16,6 +16,7 @@ import {
   changeSource,
   deleteReceiver,
   deleteSource,
+  hearSource,
 } from '#state/commands/targets.ts'
 import { sourceOf, usualReceiver, usualSourceOf } from '#state/usualTargets.ts'
 import {
@@ -41,6 +42,22 @@ function receiver(project: Project, name = 'Bedroom'): Receiver {
 const surfaces = ({ through }: Receiver) => through.map(({ surface }) => surface)
 
 describe('sources and receivers', () => {
+  it('let a receiver hear a source of the list in one step, and take one that is there already', () => {
+    const preset = sourcePreset('band-amplified')
+    if (!preset) throw new Error('no preset')
+    const once = applied(plain, hearSource('receiver-1', sourceOf(preset)))
+    expect(once.sources.map(({ name }) => name)).toEqual(['Drum kit', 'Amplified band rehearsal'])
+    expect(receiver(once).source).toBe('source-2')
+    const back = applied(
+      once,
+      changeReceiver('receiver-1', { source: 'source-1' }),
+      hearSource('receiver-1', sourceOf(preset)),
+    )
+    expect(back.sources).toHaveLength(2)
+    expect(receiver(back).source).toBe('source-2')
+    expect(refusalOf(plain, hearSource('receiver-9', sourceOf(preset)))).toContain('There is no receiver')
+  })
+
   it('are numbered where a name is taken, and a change to a name that is taken is refused', () => {
     const more = applied(plain, addReceiver(aBedroom()), addSource(A_SOURCE))
     expect(more.receivers.map(({ name }) => name)).toEqual(['Bedroom', 'Bedroom 2'])

@@ -1,9 +1,10 @@
-import type { ReceiverAnswer, Verdict } from '#analysis/paths/answer.ts'
+import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { limitWords, marginRange, marginWords } from '#analysis/paths/answerWords.ts'
 import { deleteReceiver } from '#state/commands/targets.ts'
 import { useAnswers } from '#ui/answers.ts'
 import { Heads, NothingYet } from '#ui/panels/bench/tables/rows.tsx'
 import { AddReceiver } from '#ui/panels/bench/targets/AddReceiver.tsx'
+import { Verdict } from '#ui/panels/Verdict.tsx'
 import { useRoom, useSession, useShownProject } from '#ui/session.ts'
 
 interface Props {
@@ -81,9 +82,6 @@ function ReceiverRow({ id, name, sourceId, limit, answer, isPicked, onPick }: Ro
   )
 }
 
-/** Verdicts that are warned of by a sign beside their words. */
-const WARNED: ReadonlySet<Verdict> = new Set<Verdict>(['open', 'does-not-meet'])
-
 function Margin({ answer }: { readonly answer: ReceiverAnswer }) {
   const range = marginRange(answer)
   return (
@@ -93,8 +91,7 @@ function Margin({ answer }: { readonly answer: ReceiverAnswer }) {
         <>
           {' '}
           <span className="target-verdict">
-            {WARNED.has(answer.verdict) && <span className="warn-sign" aria-hidden="true" />}
-            {answer.verdictWords}
+            <Verdict answer={answer} />
           </span>
           {range !== null && <span className="under">{range}</span>}
         </>

@@ -1,9 +1,10 @@
-import type { ReceiverAnswer, Verdict } from '#analysis/paths/answer.ts'
+import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { decidingWords, marginRange, marginWords, notInMargin } from '#analysis/paths/answerWords.ts'
 import type { Receiver } from '#analysis/target.ts'
 import { useAnswers } from '#ui/answers.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
 import { UnknownPaths } from '#ui/panels/bench/paths/UnknownPaths.tsx'
+import { Verdict } from '#ui/panels/Verdict.tsx'
 import { useSession } from '#ui/session.ts'
 
 /** What the receiver in hand comes to under the scheme on the page; and the way to its paths. */
@@ -18,8 +19,7 @@ export function TargetAnswer({ receiver }: { readonly receiver: Receiver }) {
         <strong>{marginWords(answer.marginDb)}</strong>{' '}
         {answer.marginDb !== null && (
           <span className="answer-verdict">
-            {WARNED.has(answer.verdict) && <span className="warn-sign" aria-hidden="true" />}
-            {answer.verdictWords}
+            <Verdict answer={answer} />
           </span>
         )}
         <span className="answer-facts">{facts(answer)}</span>
@@ -40,9 +40,6 @@ export function TargetAnswer({ receiver }: { readonly receiver: Receiver }) {
     </div>
   )
 }
-
-/** Verdicts that are warned of by a sign beside their words. */
-const WARNED: ReadonlySet<Verdict> = new Set<Verdict>(['open', 'does-not-meet'])
 
 function facts(answer: ReceiverAnswer): string {
   return [marginRange(answer), decidingWords(answer)].filter((part) => part !== null).join(' · ')

@@ -18,18 +18,18 @@ export function TargetsView() {
     setSourceId(null)
     view.setState({ receiverId })
   }
+  const lists = useRef<HTMLDivElement>(null)
   const hand = useRef<HTMLDivElement>(null)
   const inHand = source?.id ?? receiver?.id ?? null
   const count = useShownProject().receivers.length + sources.length
-  // A verb that went with its row or its list leaves the keyboard with what is in hand.
+  // A verb that went with its row or its list leaves the keyboard with what is in hand, or with what can be added.
   useEffect(() => {
-    if (inHand !== null && count > 0 && document.activeElement === document.body) {
-      hand.current?.focus({ preventScroll: true })
-    }
+    const place = inHand === null || count === 0 ? lists : hand
+    if (isLost(document.activeElement)) place.current?.focus({ preventScroll: true })
   }, [inHand, count])
   return (
     <div className="bench-view targets-view">
-      <div className="target-lists">
+      <div ref={lists} tabIndex={-1} className="target-lists">
         <SourceList pickedId={source?.id ?? null} onPick={setSourceId} />
         <ReceiverList pickedId={source ? null : (receiver?.id ?? null)} onPick={pickReceiver} />
       </div>
@@ -43,6 +43,11 @@ export function TargetsView() {
       <TargetCautions />
     </div>
   )
+}
+
+/** Nothing has the keyboard, or what has it was just folded away. */
+function isLost(active: Element | null): boolean {
+  return active === null || active === document.body || active.closest('details:not([open]) > :not(summary)') !== null
 }
 
 /** The receiver that was picked, else the one the page speaks of, else the room's first. */
