@@ -17,32 +17,30 @@ export function DuctLossTable({ duct }: { readonly duct: Duct }) {
     ['Of it sent back at the open end', endReflectionLoss(ductAreaM2(duct), 'flush')],
   ]
   return (
-    <div className="air-scroll">
-      <table className="figures duct-loss">
-        <caption>Loss of {duct.name} by octave, dB, grille to grille, for its own clear area</caption>
-        <thead>
-          <tr>
-            <th scope="col">Hz</th>
-            {OCTAVES_HZ.map((hz) => (
-              <th key={hz} scope="col">
-                {hz}
-              </th>
+    <table className="figures duct-loss">
+      <caption>Loss of {duct.name} by octave, dB, grille to grille, for its own clear area</caption>
+      <thead>
+        <tr>
+          <th scope="col">Hz</th>
+          {OCTAVES_HZ.map((hz) => (
+            <th key={hz} scope="col">
+              {hz}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([name, loss]) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            {octaveLoss(loss).map((value, octave) => (
+              <td key={OCTAVES_HZ[octave]} className="number">
+                {fixed(value, 0)}
+              </td>
             ))}
           </tr>
-        </thead>
-        <tbody>
-          {rows.map(([name, loss]) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {octaveLoss(loss).map((value, octave) => (
-                <td key={OCTAVES_HZ[octave]} className="number">
-                  {fixed(value, 0)}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </table>
   )
 }
