@@ -18,7 +18,8 @@ export function CompareMargins({ compared }: { readonly compared: readonly Compa
   }))
   const isAirborneOnly = byScheme.some(({ answers }) => answers.some((answer) => notInMargin(answer) !== null))
   return (
-    <div className="table-place">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: many schemes are wider than the page, and nothing in the table takes the focus there
+    <section className="table-place" aria-label="Margins" tabIndex={0}>
       <table className="figures cards compare-margins">
         <caption>Margin at every receiver, with its likely range</caption>
         <thead>
@@ -51,7 +52,7 @@ export function CompareMargins({ compared }: { readonly compared: readonly Compa
       {isAirborneOnly && (
         <p className="table-note">{STRUCTURE_BORNE}; the lowest resonance of the build-ups stands with each margin.</p>
       )}
-    </div>
+    </section>
   )
 }
 

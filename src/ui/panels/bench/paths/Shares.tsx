@@ -30,9 +30,7 @@ export function Shares({ answer }: { readonly answer: ReceiverAnswer }) {
         />
       </div>
       <table className="share-rows">
-        <caption className="visually-hidden">
-          Share of every path, {(of === 'deciding' ? deciding : overall).toLowerCase()}
-        </caption>
+        <caption className="visually-hidden">Share of every path: {of === 'deciding' ? deciding : overall}</caption>
         <thead>
           <tr>
             <th scope="col">Path</th>
