@@ -69,6 +69,7 @@ describe('leafgap report', () => {
       ceiling: ids(room.ceiling),
       floor: ids(room.floor),
       openings: [],
+      ducts: [],
     }
     const spoken = leafgap(['report', '-', '--json'], JSON.stringify({ ...garage, rooms: [room, second] }))
     expect([spoken.code, spoken.stderr]).toEqual([0, ''])
