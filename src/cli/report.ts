@@ -95,7 +95,7 @@ function analyseRoom(project: Project, room: Room): Result<readonly SchemeResult
 }
 
 /** How many next steps of a receiver are told. */
-const TOLD_STEPS = 3
+const TOLD_STEPS = 0
 
 function heardFrom(project: Project, room: Room, results: readonly SchemeResult[]): readonly SchemeHeard[] {
   const { receivers, sources } = project
@@ -122,12 +122,14 @@ async function writeReport(
   const result = first?.results.find((candidate) => candidate.schemeId === drawnId)
   const scheme = project.schemes.find(({ id }) => id === drawnId)
   invariant(first && result && scheme, 'the scheme to draw was analysed')
+  const heard = first.heard?.find((candidate) => candidate.scheme.id === drawnId)
   const drawing = sheetDrawing({
     projectName: project.name,
     note: project.note,
     room: roomUnder(first.room, scheme),
     result,
     units: project.units,
+    heard: heard && { ...heard, catalogue: projectCatalogue(project) },
     paper: project.units === 'mm' ? 'a3' : 'tabloid',
   })
   const svg = drawingToSvg(drawing)

@@ -52,7 +52,7 @@ interface Layout {
   readonly marks: readonly Mark[]
 }
 
-function* settings(large: boolean): Generator<Setting> {
+function* settings(large: boolean, heard: boolean): Generator<Setting> {
   if (large) yield { size: 2.9, columns: 1 }
   for (const [size, columns] of [
     [2.5, 1],
@@ -64,7 +64,11 @@ function* settings(large: boolean): Generator<Setting> {
   ] as const) {
     yield { size, columns }
   }
-  for (let size = 1.9; ; size *= 0.92) yield { size, columns: 3 }
+  for (let size = 1.9; ; size *= 0.92) {
+    // Levels by octave need a wide table beside the words.
+    if (heard) yield { size, columns: 2 }
+    yield { size, columns: 3 }
+  }
 }
 
 /** What a sheet has beside all it must have, as long as the words stay this large, mm. */
@@ -82,8 +86,8 @@ const EXTRAS: readonly Extras[] = [
 
 function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
   for (const extras of EXTRAS) {
-    const paragraphs = paragraphsOf(input, extras.corners)
-    for (const setting of settings(inner.width * inner.height > 80_000)) {
+    const paragraphs = paragraphsOf(input, extras)
+    for (const setting of settings(inner.width * inner.height > 80_000, namesSomebody(input))) {
       if (setting.size < extras.leastSize) break
       const build = landscape ? beside : below
       const layout = build(input, inner, paragraphs, { ...setting, openings: extras.openings })
@@ -91,6 +95,15 @@ function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
     }
   }
   throw new Error('unreachable: sizes shrink until everything fits')
+}
+
+function namesSomebody({ heard }: SheetInput): boolean {
+  return heard !== undefined && heard.receivers.length > 0
+}
+
+/** Of a sheet's height, what its plan must have: less once nothing else fits. */
+function leastPlan(size: number, usual: number): number {
+  return size > 1.2 ? usual : 0.15
 }
 
 /** Landscape: plan over the assembly list; ledger and cautions in columns at the right. */
@@ -102,7 +115,7 @@ function beside(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[],
   const left = inner.width - side - GUTTER
   const list = tables(input, left, setting)
   const planHeight = inner.height - list.height - 6
-  if (planHeight < inner.height * (size > 1.2 ? 0.3 : 0.15)) return null
+  if (planHeight < inner.height * leastPlan(size, namesSomebody(input) ? 0.42 : 0.3)) return null
   const words = sideColumns(input, paragraphs, setting, {
     x: inner.x + left + GUTTER,
     y: inner.y,
@@ -120,10 +133,10 @@ function beside(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[],
 function below(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[], setting: Wanted): Layout | null {
   const { size, columns } = setting
   const list = tables(input, inner.width, setting)
-  const share = size > 2 ? 0.36 : 0.45
+  const share = size > 2 ? 0.36 : namesSomebody(input) ? 0.5 : 0.45
   const sideHeight = inner.height * share
   const planHeight = inner.height - sideHeight - list.height - 12
-  if (planHeight < inner.height * (size > 1.2 ? 0.25 : 0.15)) return null
+  if (planHeight < inner.height * leastPlan(size, 0.25)) return null
   const top = inner.y + planHeight + 6
   const words = sideColumns(
     input,

@@ -148,9 +148,9 @@ function overallStretch(side: Side, scale: number): Stretch | null {
 }
 
 /** Corner, jamb, jamb, corner along a wall with openings; measured from outside the openings' names. */
-function openingStretches({ room, frame, show, style }: PlanContext, wall: WallLine): Stretch[] {
+function openingStretches({ room, frame, show, style, shares }: PlanContext, wall: WallLine): Stretch[] {
   if (show?.openings === false) return []
-  const clearOfNames = -style.text * 1.5
+  const clearOfNames = -style.text * (shares ? 2.3 : 1.5)
   const cuts = room.openings
     .filter((opening) => opening.wall === wall.id && opening.kind !== 'vent')
     .flatMap(({ fromMm, widthMm }) => [fromMm, fromMm + widthMm])

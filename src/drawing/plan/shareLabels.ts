@@ -58,14 +58,15 @@ function labelMarks({ style, isSelected }: PlanContext, bar: ShareBar, text: str
   )
 }
 
-/** A wall's number keeps beside its bar; an opening's name may be longer than the opening. */
+/** An opening's name may be longer than the opening, and a number longer than its bar; none goes past a corner. */
 function middles({ s0, s1, isOpening, wall }: ShareBar, width: number, air: number): readonly number[] {
   const middle = (s0 + s1) / 2
+  const half = width / 2
+  const within = Math.min(Math.max(middle, half + air), Math.max(wall.length - half - air, half + air))
   if (isOpening) {
-    const aside = (s1 - s0) / 2 + width / 2 + air
-    const pulled = Math.min(Math.max(middle, width / 2), wall.length - width / 2)
-    return [middle, pulled, middle + aside, middle - aside]
+    const aside = (s1 - s0) / 2 + half + air
+    return [within, middle + aside, middle - aside]
   }
   const others = ALONG.map((along) => s0 + (s1 - s0) * along)
-  return [middle, ...others.filter((s) => s - s0 >= width / 2 && s1 - s >= width / 2)]
+  return [within, ...others.filter((s) => s - s0 >= half && s1 - s >= half)]
 }

@@ -6,7 +6,7 @@ import { madeWords } from '#assemblies/openingMadeWords.ts'
 import type { OpeningSound } from '#assemblies/openingSound.ts'
 import type { SheetHeard } from '#drawing/sheet/heard.ts'
 
-/** What fills an opening, and its rating with its range and what is in print; null: nobody has said and nobody hears. */
+/** What fills an opening, and its rating with its range; null: nobody has said and nobody hears. */
 export function openingFills(
   { scheme, catalogue, receivers }: SheetHeard,
   room: Room,
@@ -22,8 +22,18 @@ export function openingFills(
   }
 }
 
-function ratingWords({ stc, likely, basis, publishedWords }: OpeningSound): string {
+function ratingWords({ stc, likely, basis }: OpeningSound): string {
   if (stc === null || likely === null) return 'lets through all that meets it'
-  const printed = publishedWords === null ? '' : `; published ${publishedWords}`
-  return `STC ${stc}, likely ${likely[0]}–${likely[1]}, ${basis}${printed}`
+  return `STC ${stc}, likely ${likely[0]}–${likely[1]}, ${basis}`
+}
+
+/** What is in print for openings as they are filled, each with its source. */
+export function openingSources({ scheme, catalogue }: SheetHeard, room: Room, result: SchemeResult): readonly string[] {
+  return room.openings.flatMap((opening) => {
+    if (openingMade(opening, scheme) === null) return []
+    const sound = soundOfOpening({ room, scheme, result, catalogue }, opening)
+    return sound.ok && sound.value.publishedWords !== null
+      ? [`${opening.name}: published ${sound.value.publishedWords}.`]
+      : []
+  })
 }

@@ -4,27 +4,49 @@ import type { Room } from '#analysis/room.ts'
 import { airTexts } from '#drawing/sheet/airWords.ts'
 import type { Paragraph } from '#drawing/sheet/flow.ts'
 import type { SheetHeard } from '#drawing/sheet/heard.ts'
+import { openingFills, openingSources } from '#drawing/sheet/openingFills.ts'
 import { joinLabels } from '#drawing/sheet/schedule.ts'
 import type { SheetInput } from '#drawing/sheet/sheetInput.ts'
 import { marginNotes, receiverTexts } from '#drawing/sheet/targetsWords.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
+/** What stands beside the sentences, and whether they are to have the corners. */
+interface Beside {
+  /** The openings have their table. */
+  readonly openings: boolean
+  readonly corners: boolean
+}
+
+/** Where the openings have no table, what fills them is said in sentences. */
+function filledTexts(heard: SheetHeard, room: Room, result: SchemeResult): readonly string[] {
+  const fills = openingFills(heard, room, result)
+  return room.openings.flatMap((opening) => {
+    const filled = fills(opening)
+    return filled === null
+      ? []
+      : [`${opening.name}: ${filled.charAt(0).toLowerCase()}${filled.slice(1)}.`.replace('..', '.')]
+  })
+}
+
 /**
  * Everything the sheet says in sentences: life safety first, then checks, who hears what, then how far the figures can be
  * trusted, and the corners as built where there is room for them.
  */
-export function paragraphsOf({ result, heard, room, units }: SheetInput, withCorners: boolean): Paragraph[] {
+export function paragraphsOf({ result, heard, room, units }: SheetInput, has: Beside): Paragraph[] {
   const cautions = [...result.cautions, ...(heard?.cautions ?? [])]
   const ofKind = (kind: 'life-safety' | 'check'): string[] => [
     ...new Set(cautions.filter((caution) => caution.kind === kind).map(({ text }) => text)),
   ]
+  const printed = heard ? openingSources(heard, room, result) : []
+  const filled = heard && !has.openings ? filledTexts(heard, room, result) : []
   const isHeard = heard !== undefined && heard.receivers.length > 0
   return [
     ...section('Life safety', ofKind('life-safety'), true),
     ...section('To be checked', ofKind('check'), false),
     ...(isHeard ? heardSections(heard, room, units) : []),
-    ...section('How far the figures can be trusted', notesOf(result.surfaces), false),
-    ...section('Corners as built', withCorners ? cornerTexts(result) : [], false),
+    ...section('Openings', filled, false),
+    ...section('How far the figures can be trusted', [...notesOf(result.surfaces), ...printed], false),
+    ...section('Corners as built', has.corners ? cornerTexts(result) : [], false),
   ]
 }
 

@@ -6,6 +6,7 @@ import { FONT_FAMILY } from '#drawing/text.ts'
 import { textSummary } from '#reports/summary.ts'
 import { MarksSvg } from '#ui/charts/MarksSvg.tsx'
 import { SheetBar, type Turn } from '#ui/panels/sheet/SheetBar.tsx'
+import { useSheetHeard } from '#ui/panels/sheet/useSheetHeard.ts'
 import { useAnalysis, useRoom, useShownProject } from '#ui/session.ts'
 
 /** The paper keeps its own colours, whatever the page wears. */
@@ -23,6 +24,7 @@ export function SheetView() {
   const [turn, setTurn] = useState<Turn>('landscape')
   const { name, note, units } = project
   const result = analysis.ok ? analysis.value : null
+  const heard = useSheetHeard(result)
   const drawing = useMemo(
     () =>
       result &&
@@ -32,11 +34,12 @@ export function SheetView() {
         room,
         result,
         units,
+        heard,
         date: today(),
         paper,
         landscape: turn === 'landscape',
       }),
-    [name, note, room, result, units, paper, turn],
+    [name, note, room, result, units, heard, paper, turn],
   )
   return (
     <section aria-label="Sheet" className="sheet-view">
