@@ -95,7 +95,7 @@ function analyseRoom(project: Project, room: Room): Result<readonly SchemeResult
 }
 
 /** How many next steps of a receiver are told. */
-const TOLD_STEPS = 0
+const TOLD_STEPS = 3
 
 function heardFrom(project: Project, room: Room, results: readonly SchemeResult[]): readonly SchemeHeard[] {
   const { receivers, sources } = project
