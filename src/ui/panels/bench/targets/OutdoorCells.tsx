@@ -22,7 +22,7 @@ export function OutdoorCells({ receiver, change, part, label }: Props) {
       <td data-label="Distance from it">
         <OwnDistance receiver={receiver} part={part} label={label} onSet={(distanceMm) => set({ distanceMm })} />
       </td>
-      <td data-label="Screened by">
+      <td data-label="Screened by, dB">
         <NumberField
           name={`${id}-screened-${part.surface}`}
           label="Screened by, dB"

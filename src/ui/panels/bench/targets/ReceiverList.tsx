@@ -43,9 +43,22 @@ export function ReceiverList({ pickedId, onPick }: Props) {
           </tbody>
         </table>
       )}
+      <Elsewhere />
       <AddReceiver onAdded={onPick} />
     </section>
   )
+}
+
+/** Receivers of the project's other rooms: they are said with their room. */
+function Elsewhere() {
+  const { id } = useRoom()
+  const { rooms, receivers } = useShownProject()
+  const others = receivers.flatMap((receiver) => {
+    const room = receiver.room === id ? undefined : rooms.find((candidate) => candidate.id === receiver.room)
+    return room ? [`${receiver.name} (${room.name})`] : []
+  })
+  if (others.length === 0) return null
+  return <p className="table-note">Under another room of this project: {others.join(', ')}.</p>
 }
 
 interface RowProps {

@@ -25,14 +25,14 @@ export function ThroughFields({ receiver, change }: ReceiverProps) {
   const says = through.length === 0 ? ['No surface is named, so there is no path to judge: name at least one.'] : doubts
   return (
     <div className="through">
-      <table className="figures cards">
+      <table className={isOutdoors ? 'figures cards' : 'figures'}>
         <caption className="visually-hidden">Surfaces on the way to {name}</caption>
         <thead>
           <tr>
             <th scope="col">Surface</th>
             <th scope="col">Behind it</th>
             {isOutdoors && <th scope="col">Distance from it</th>}
-            {isOutdoors && <th scope="col">Screened by</th>}
+            {isOutdoors && <th scope="col">Screened by, dB</th>}
           </tr>
         </thead>
         <tbody>
