@@ -12,7 +12,7 @@ import { projectCatalogue } from '#project/catalogue.ts'
 import type { Project } from '#project/project.ts'
 import { type ProjectFileError, readProject } from '#project/read.ts'
 import { ledgerCsv } from '#reports/csv.ts'
-import { heardUnder, type SchemeHeard } from '#reports/heard.ts'
+import { heardFrom } from '#reports/heard.ts'
 import { projectReport } from '#reports/json.ts'
 import { pathsCsv } from '#reports/pathsCsv.ts'
 import type { RoomResults } from '#reports/roomResults.ts'
@@ -72,7 +72,9 @@ function analyseAll(project: Project): Result<readonly RoomResults[], string> {
   for (const room of project.rooms) {
     const results = analyseRoom(project, room)
     if (!results.ok) return fail(project.rooms.length > 1 ? `${room.name}: ${results.error}` : results.error)
-    rooms.push({ room, results: results.value, heard: heardFrom(project, room, results.value) })
+    const { schemes, receivers, sources } = project
+    const given = { room, schemes, receivers, sources, catalogue: projectCatalogue(project) }
+    rooms.push({ room, results: results.value, heard: heardFrom(given, results.value, TOLD_STEPS) })
   }
   return ok(rooms)
 }
@@ -96,15 +98,6 @@ function analyseRoom(project: Project, room: Room): Result<readonly SchemeResult
 
 /** How many next steps of a receiver are told. */
 const TOLD_STEPS = 3
-
-function heardFrom(project: Project, room: Room, results: readonly SchemeResult[]): readonly SchemeHeard[] {
-  const { receivers, sources } = project
-  const catalogue = projectCatalogue(project)
-  return results.flatMap((result) => {
-    const scheme = project.schemes.find(({ id }) => id === result.schemeId)
-    return scheme ? [heardUnder({ room, scheme, result, receivers, sources, catalogue }, TOLD_STEPS)] : []
-  })
-}
 
 function onlyFirstRoomDrawn(project: Project): readonly string[] {
   const { length } = project.rooms

@@ -3,9 +3,10 @@ import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { type AnswerInput, answerReceivers } from '#analysis/paths/answerReceivers.ts'
 import { type MeasuredComparison, measuredAgainst } from '#analysis/paths/measuredAgainst.ts'
 import { type NextStep, nextSteps } from '#analysis/paths/nextSteps.ts'
-import type { Caution } from '#analysis/results.ts'
+import type { Caution, SchemeResult } from '#analysis/results.ts'
 import type { Scheme } from '#analysis/scheme.ts'
 import type { Receiver, Source } from '#analysis/target.ts'
+import { invariant } from '#units/result.ts'
 
 /** What one receiver hears under a scheme, with who it is, what is played and what to do next. */
 export interface Heard {
@@ -42,4 +43,17 @@ export function heardUnder(input: AnswerInput, steps: number): SchemeHeard {
     }),
     cautions: targetCautions({ room, scheme, receivers, sources, result }),
   }
+}
+
+/** What is heard from a room under each of its results, in their order. */
+export function heardFrom(
+  { schemes, ...given }: Omit<AnswerInput, 'scheme' | 'result'> & { readonly schemes: readonly Scheme[] },
+  results: readonly SchemeResult[],
+  steps: number,
+): readonly SchemeHeard[] {
+  return results.map((result) => {
+    const scheme = schemes.find(({ id }) => id === result.schemeId)
+    invariant(scheme, 'a result is of one of the schemes')
+    return heardUnder({ ...given, scheme, result }, steps)
+  })
 }

@@ -3,7 +3,9 @@ import type { SchemeResult } from '#analysis/results.ts'
 import type { Drawing } from '#drawing/model.ts'
 import type { PaperName } from '#drawing/sheet/sheetInput.ts'
 import { drawingToSvg } from '#drawing/svg.ts'
+import { projectCatalogue } from '#project/catalogue.ts'
 import { ledgerCsv } from '#reports/csv.ts'
+import { heardFrom } from '#reports/heard.ts'
 import { setNote } from '#state/commands/project.ts'
 import { ChoiceField, type Option } from '#ui/fields/ChoiceField.tsx'
 import { TextField } from '#ui/fields/TextField.tsx'
@@ -86,7 +88,9 @@ function SaveButtons({ drawing }: Pick<Props, 'drawing'>) {
   }
   const saveCsv = () => {
     const name = `${fileStem(project.name)}-ledger.csv`
-    saveText(name, ledgerCsv([{ room, results: allResults }]), 'text/csv')
+    const { schemes, receivers, sources } = project
+    const given = { room, schemes, receivers, sources, catalogue: projectCatalogue(project) }
+    saveText(name, ledgerCsv([{ room, results: allResults, heard: heardFrom(given, allResults, 0) }]), 'text/csv')
     setSaid(`${name} was handed to the download folder.`)
   }
   return (
