@@ -87,7 +87,7 @@ const EXTRAS: readonly Extras[] = [
 function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
   for (const extras of EXTRAS) {
     const paragraphs = paragraphsOf(input, extras)
-    for (const setting of settings(inner.width * inner.height > 80_000, namesSomebody(input))) {
+    for (const setting of settings(isLarge(inner), namesSomebody(input))) {
       if (setting.size < extras.leastSize) break
       const build = landscape ? beside : below
       const layout = build(input, inner, paragraphs, { ...setting, openings: extras.openings })
@@ -99,6 +99,15 @@ function layOut(input: SheetInput, inner: Box, landscape: boolean): Layout {
 
 function namesSomebody({ heard }: SheetInput): boolean {
   return heard !== undefined && heard.receivers.length > 0
+}
+
+/** Of a sheet's height, what the plan over a table of levels must have: on a small one it would be a stamp. */
+function besideLevels(inner: Box): number {
+  return isLarge(inner) ? 0.4 : 0.5
+}
+
+function isLarge({ width, height }: Box): boolean {
+  return width * height > 80_000
 }
 
 /** Of a sheet's height, what its plan must have: less once nothing else fits. */
@@ -115,7 +124,7 @@ function beside(input: SheetInput, inner: Box, paragraphs: readonly Paragraph[],
   const left = inner.width - side - GUTTER
   const list = tables(input, left, setting)
   const planHeight = inner.height - list.height - 6
-  if (planHeight < inner.height * leastPlan(size, namesSomebody(input) ? 0.42 : 0.3)) return null
+  if (planHeight < inner.height * leastPlan(size, namesSomebody(input) ? besideLevels(inner) : 0.3)) return null
   const words = sideColumns(input, paragraphs, setting, {
     x: inner.x + left + GUTTER,
     y: inner.y,
