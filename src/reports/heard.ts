@@ -1,23 +1,18 @@
 import { targetCautions } from '#analysis/cautions/targets.ts'
-import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { type AnswerInput, answerReceivers } from '#analysis/paths/answerReceivers.ts'
 import { type MeasuredComparison, measuredAgainst } from '#analysis/paths/measuredAgainst.ts'
 import { type NextStep, nextSteps } from '#analysis/paths/nextSteps.ts'
 import type { Caution, SchemeResult } from '#analysis/results.ts'
 import type { Scheme } from '#analysis/scheme.ts'
-import type { Receiver, Source } from '#analysis/target.ts'
+import type { SheetReceiver } from '#drawing/sheet/heard.ts'
 import { invariant } from '#units/result.ts'
 
-/** What one receiver hears under a scheme, with who it is, what is played and what to do next. */
-export interface Heard {
-  readonly receiver: Receiver
-  /** null: none chosen. */
-  readonly source: Source | null
-  readonly answer: ReceiverAnswer
-  /** What was measured on site beside it. */
-  readonly measured: readonly MeasuredComparison[]
-  /** The best few, the best first; null: nobody asked. */
-  readonly nextSteps: readonly NextStep[] | null
+/** What one receiver hears under a scheme, as the sheet names it, with what reports tell beside. */
+export interface Heard extends SheetReceiver {
+  /** What was measured on site beside what is predicted; absent: nobody asked. */
+  readonly measured?: readonly MeasuredComparison[] | undefined
+  /** The best few, the best first; absent: nobody asked. */
+  readonly nextSteps?: readonly NextStep[] | undefined
 }
 
 /** What is heard from a room under one scheme. */
@@ -38,7 +33,7 @@ export function heardUnder(input: AnswerInput, steps: number): SchemeHeard {
       if (!receiver) return []
       const source = sources.find(({ id }) => id === receiver.source) ?? null
       const measured = measuredAgainst(input, receiver, answer)
-      const next = steps > 0 ? nextSteps(input, receiver.id).slice(0, steps) : null
+      const next = steps > 0 ? nextSteps(input, receiver.id).slice(0, steps) : undefined
       return [{ receiver, source, answer, measured, nextSteps: next }]
     }),
     cautions: targetCautions({ room, scheme, receivers, sources, result }),

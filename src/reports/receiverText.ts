@@ -31,7 +31,9 @@ export function receiverLines(heard: Heard, units: LengthUnit): readonly string[
     ...shareLine(heard),
     ...answer.unknown.map(({ label, why }) => `    not known, ${label}: ${why}`),
     ...(heard.nextSteps ?? []).flatMap((step) => stepLines(step, units)),
-    ...heard.measured.map(({ measured, sentences }) => `    measured, ${measured.name}: ${sentences.join(' ')}`),
+    ...(heard.measured ?? []).map(
+      ({ measured, sentences }) => `    measured, ${measured.name}: ${sentences.join(' ')}`,
+    ),
     ...notIn(heard),
   ]
 }

@@ -40,7 +40,7 @@ export function receiverReport(heard: Heard) {
     lowestResonanceHz: answer.lowestResonanceHz,
     paths: answer.paths.map(pathReport),
     unknown: answer.unknown.map(({ id, kind, label, why }) => ({ id, kind, label, why })),
-    measured: heard.measured.map(measuredReport),
+    measured: (heard.measured ?? []).map(measuredReport),
     nextSteps: heard.nextSteps?.map(stepReport) ?? null,
     notes: receiverNotes(heard),
   }

@@ -57,7 +57,9 @@ export function SheetView() {
             <svg viewBox={`0 0 ${drawing.widthMm} ${drawing.heightMm}`} aria-hidden="true">
               <MarksSvg marks={drawing.marks} />
             </svg>
-            <p className="visually-hidden">{textSummary(name, [{ room, results: [result] }], units)}</p>
+            <p className="visually-hidden">
+              {textSummary(name, [{ room, results: [result], heard: heard && [heard] }], units)}
+            </p>
           </div>
         )}
       </section>
