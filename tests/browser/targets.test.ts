@@ -103,6 +103,7 @@ describe('targets', () => {
     await expect.poll(text).toContain('no room absorbs nothing')
     await hands.press('Point outdoors', hands.bench)
     expect(await field('Distance from the room').inputValue()).toBe('0')
+    expect(await text()).toContain('has to be more than 0, for in the open a level belongs to a distance')
   })
 
   it('say which octave has no level, keep the rest, and take seven values in one line', async () => {

@@ -1,10 +1,12 @@
 import { type KeyboardEvent, useState } from 'react'
 import type { Result } from '#units/result.ts'
 
-/** Where a text that could not be read is kept while its field is not on the page. */
+/** Where a text that could not be read, or was refused, is kept while its field is not on the page. */
 export interface KeptText {
   readonly text: string | null
-  readonly keep: (text: string | null) => void
+  /** Why it was refused; absent: it is asked again whether it can be read. */
+  readonly says?: string | null | undefined
+  readonly keep: (text: string | null, says: string | null) => void
 }
 
 interface TypedInput<Value> {
@@ -44,20 +46,20 @@ export function useTyped<Value>(input: TypedInput<Value>): Typed<Value> {
     const refusal = input.isSame(value, input.value) ? null : input.commit(value)
     setRefused(refusal)
     if (refusal === null) setDraft(null)
-    kept?.keep(refusal === null ? null : draft)
+    kept?.keep(refusal === null ? null : draft, refusal)
   }
   const commit = () => {
     if (read === null) return
     if (read.ok) commitValue(read.value)
     else {
       setRefused(read.error)
-      kept?.keep(draft)
+      kept?.keep(draft, read.error)
     }
   }
   const restore = () => {
     setDraft(null)
     setRefused(null)
-    kept?.keep(null)
+    kept?.keep(null, null)
   }
   const stepBy = (event: KeyboardEvent<HTMLInputElement>) => {
     if (!input.step || (read && !read.ok)) return
@@ -88,5 +90,5 @@ export function useTyped<Value>(input: TypedInput<Value>): Typed<Value> {
 function whyUnread<Value>({ kept, read }: TypedInput<Value>): string | null {
   if (kept === undefined || kept.text === null) return null
   const outcome = read(kept.text)
-  return outcome.ok ? null : outcome.error
+  return outcome.ok ? (kept.says ?? null) : outcome.error
 }

@@ -25,7 +25,7 @@ export function AddMeasured({ receiver }: { readonly receiver: Receiver }) {
   const setDraft = (typed: OctaveValues) => {
     setValues(typed)
     const text = spectrumText(typed)
-    kept.keep(text === '' ? null : text)
+    kept.keep(text === '' ? null : text, null)
   }
   const keep = () => {
     const when = receiver.measured.some((set) => set.when === 'before') ? 'after' : 'before'
