@@ -14,7 +14,7 @@ const NARROWEST = 9
 
 /**
  * What the numbers are shares of, and what has no place on the plan: at the foot of the view, else in a column beside the
- * room; without a view under everything else. Where a view has no room for it at all, whoever shows the view says it.
+ * room; without a view under everything else. Where a view has no room for it at all it is left to whoever shows the view.
  * @param drawn  all that is drawn so far but the scale bar
  */
 export function shareKeyMarks(context: PlanContext, drawn: readonly Mark[], scaleBar: readonly Mark[]): Mark[] {

@@ -11,6 +11,7 @@ import { planMarks } from '#drawing/plan.ts'
 import { SCREEN_STYLE } from '#drawing/style.ts'
 import { paintMarks } from '#ui/canvas/paintMarks.ts'
 import { ROOM_FOR_SCALE_BAR, type Size } from '#ui/canvas/usePlanFrame.ts'
+import { ROOM_FOR_SHARE_KEY } from '#ui/canvas/usePlanShares.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 export interface PlanPicture {
@@ -47,7 +48,8 @@ export function usePlanMarks({
     if (size.width === 0 || room.corners.length < 3) return []
     const view = { x: 0, y: 0, width: size.width, height: size.height }
     const words = !isHeld || room.walls.length <= MOST_WORDED
-    const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR, words, hatches: words }
+    const shareKey = size.width >= ROOM_FOR_SHARE_KEY
+    const show = { scaleBar: size.height >= ROOM_FOR_SCALE_BAR, words, hatches: words, shareKey }
     const input = { room, others, result, frame, style: SCREEN_STYLE, units, selection, view, show }
     return planMarks(shares ? { ...input, shares } : input)
   }, [room, others, result, frame, size, units, selection, shares, isHeld])

@@ -8,10 +8,12 @@ interface Props {
   readonly hint: string
   /** The hand is asking for something impossible: said before anything else, on a phone too. */
   readonly warns: boolean
+  /** What the shares on the plan are of, read aloud where the plan itself says it; null: there are none. */
+  readonly shares: { readonly text: string; readonly isDrawn: boolean } | null
 }
 
 /** Under the plan: what a press will do, or why something was refused; it never covers the drawing. */
-export function PlanStatus({ hint, warns }: Props) {
+export function PlanStatus({ hint, warns, shares }: Props) {
   const told = useTold()
   return (
     <div className="plan-foot">
@@ -20,6 +22,7 @@ export function PlanStatus({ hint, warns }: Props) {
         {warns && <span className="warn-sign" aria-hidden="true" />}
         {hint}
       </p>
+      {shares && <p className={shares.isDrawn ? 'visually-hidden' : 'plan-shares'}>{shares.text}</p>}
       <p className="plan-caution">{CAUTION_LINE}</p>
       <SpokenSelection />
     </div>

@@ -27,7 +27,7 @@ import { usePlanFrame } from '#ui/canvas/usePlanFrame.ts'
 import { usePlanKeys } from '#ui/canvas/usePlanKeys.ts'
 import { usePlanMenu } from '#ui/canvas/usePlanMenu.ts'
 import { usePlanRoom } from '#ui/canvas/usePlanRoom.ts'
-import { usePlanShares } from '#ui/canvas/usePlanShares.ts'
+import { sharesSaid, usePlanShares } from '#ui/canvas/usePlanShares.ts'
 import { useAdding, usePlanTools } from '#ui/canvas/usePlanTools.ts'
 import { usePointer } from '#ui/canvas/usePointer.ts'
 import { useSelectedThing } from '#ui/canvas/useSelectedThing.ts'
@@ -116,7 +116,7 @@ export function PlanView() {
         </div>
         {menu.menu && <PlanMenu {...menu.menu} size={size} onChoose={menu.choose} onLeave={menu.leave} />}
       </div>
-      <PlanStatus hint={hint} warns={!isDrawing && hand.warns} />
+      <PlanStatus hint={hint} warns={!isDrawing && hand.warns} shares={sharesSaid({ room, shares, size, marks })} />
     </main>
   )
 }
