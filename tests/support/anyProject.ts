@@ -50,7 +50,7 @@ export function plainProject(width = 5000, length = 4000, height = 2400): Projec
   return deepFreeze(project.value)
 }
 
-/** A room of any shape with doors, linings, a wall of another kind, a diagonal and a lining that runs through. */
+/** A room of any shape with doors, linings, a wall of another kind, a diagonal, a lining that runs through, and a bedroom that hears it. */
 export function furnishedProject(outline: readonly Point[]): Project {
   let project = applied(
     plainProject(),
@@ -74,6 +74,15 @@ export function furnishedProject(outline: readonly Point[]): Project {
     if (index % 4 === 0) project = applied(project, runThrough('scheme-1', wall.to, wall.id))
     if (index % 4 === 1) project = applied(project, runThrough('scheme-1', wall.to, wall.id))
   }
+  const walls = (project.rooms[0]?.walls ?? []).filter((_, index) => index % 3 !== 1)
+  const through = [...walls.map(({ id }) => ({ surface: id })), { surface: 'ceiling-1' }]
+  project = applied(
+    project,
+    addSource(A_SOURCE),
+    addReceiver(aBedroom({ through })),
+    addDuct('room-1', { ...A_DUCT, leadsTo: ['receiver-1'] }),
+    ...walls.slice(0, 1).map(({ id }) => setLeaks('scheme-1', id, { gapMm: 2, holes: [] })),
+  )
   const [first, , third] = project.rooms[0]?.corners ?? []
   if (first && third && (project.rooms[0]?.corners.length ?? 0) > 3) {
     project = applied(project, setDiagonal('room-1', first.id, third.id, 3000))
