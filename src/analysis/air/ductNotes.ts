@@ -3,6 +3,7 @@ import { capForDisplay, octaveLoss } from '#acoustics/curve.ts'
 import { type DuctAir, ductAir } from '#analysis/air/ductAir.ts'
 import type { AirNeed } from '#analysis/air/need.ts'
 import { bothAirflows, bothVelocities, nextDuctSize } from '#analysis/air/words.ts'
+import { boxesIn } from '#analysis/boxes/placed.ts'
 import { bothLengths, list } from '#analysis/cautions/words.ts'
 import table from '#analysis/data/air.json' with { type: 'json' }
 import { ductAreaM2, ductLossOf, ductMade } from '#analysis/paths/ductPaths.ts'
@@ -29,6 +30,7 @@ export function ductNotes(duct: Duct, setting: DuctSetting): readonly Note[] {
     ...airNotes(duct, ductAir(duct, room, need, receivers), setting.units),
     ...sharedNotes(duct, receivers),
     ...nobodyNotes(duct),
+    ...boxNotes(duct, setting),
     ...weakNotes(duct, setting),
   ]
 }
@@ -72,6 +74,19 @@ function nobodyNotes({ leadsTo, name }: Duct): readonly Note[] {
   if (leadsTo.length > 0) return []
   const text = `${name} leads to no receiver, so its sound is in nobody's sum: say whom it leads to, the point outdoors where it ends included.`
   return [{ code: 'leads-nowhere', text }]
+}
+
+/** A silencer without its box takes no room, and a box without its silencer takes no sound: each is said of the other. */
+function boxNotes(duct: Duct, { room, scheme }: DuctSetting): readonly Note[] {
+  const box = boxesIn(room, scheme).find(({ box: { duct: serves } }) => serves === duct.id)?.box
+  const { silencer } = ductMade(duct, scheme)
+  if (silencer && !box) {
+    const text = `No box is placed for ${silencer.name} in ${scheme.name}: where it takes room in here, add it below, so that the ledger counts it.`
+    return [{ code: 'silencer-without-box', text }]
+  }
+  if (!box || silencer) return []
+  const text = `${box.name} serves ${duct.name} and no silencer is said of it in ${scheme.name}, so it takes room and no sound: say what it takes off by octave.`
+  return [{ code: 'box-without-silencer', text }]
 }
 
 /** Where more sound goes through a duct than through all of the surface it pierces. */

@@ -19,7 +19,7 @@ export interface DragSetting {
   /** px per mm. */
   readonly scale: number
   readonly start: Point
-  /** What is left of the room, under the scheme on the page; empty: not known. */
+  /** What the linings leave of the room, under the scheme on the page; empty: not known. */
   readonly clear: readonly Polygon[]
   /** The project's other rooms. */
   readonly others: readonly Room[]

@@ -73,7 +73,7 @@ export function useSelectGestures(input: Touchable, menu: (target: Target, press
       const target = planTarget(input, press)
       const { room, frame, result, project } = input
       const others = project.rooms.filter((other) => other.id !== room.id)
-      const setting = { room, units, scale: frame.scale, start: press.at, clear: result?.clear ?? [], others }
+      const setting = { room, units, scale: frame.scale, start: press.at, clear: result?.inset.clear ?? [], others }
       drag.current = dragOf(target, setting, session.view.getState(), press.isTouch)
       grabbed.current = drag.current && target.kind === 'thing' ? target.thing : null
       isThing.current = 'thing' in target

@@ -170,6 +170,18 @@ describe('what is said of a duct', () => {
     expect(ductNotes(aDuct(), { ...setting, result: unrated }).map(({ code }) => code)).not.toContain('duct-decides')
   })
 
+  it('that its silencer has no box yet, or its box no silencer', () => {
+    const insertionLossDb = { 63: 5, 125: 5, 250: 20, 500: 20, 1000: 20, 2000: 20, 4000: null }
+    const ducts = { 'duct-1': { ...aDuct().made, silencer: { name: 'Fold', insertionLossDb } } }
+    const size = { widthMm: 1000, depthMm: 500, heightMm: 300, angleDeg: 0, undersideMm: 0, xMm: 2000, yMm: 2000 }
+    const boxes = [{ id: 'box-1', name: 'Box', duct: 'duct-1', room: HALL.id, ...size }]
+    expect(codesOf(aDuct(), [], aScheme({}, { ducts }))).toContain('silencer-without-box')
+    expect(codesOf(aDuct(), [], aScheme({}, { boxes }))).toContain('box-without-silencer')
+    const both = codesOf(aDuct(), [], aScheme({}, { ducts, boxes }))
+    expect(both.filter((code) => code.includes('without'))).toEqual([])
+    expect(codesOf(aDuct()).filter((code) => code.includes('without'))).toEqual([])
+  })
+
   it('what is missing for air to go in and out', () => {
     const flow = (...purposes: Duct['purpose'][]) =>
       flowNotes(withDucts(...purposes.map((purpose, k) => aDuct({ id: `duct-${k}`, purpose }))), NEED).map(

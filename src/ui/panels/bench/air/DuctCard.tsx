@@ -12,7 +12,7 @@ import { useRecordedScheme, useRun } from '#ui/panels/bench/useBench.ts'
 import { useRoom, useScheme, useSession, useShownProject } from '#ui/session.ts'
 
 /** Notes that tell how it is; all others ask for something to be done. */
-const PLAIN: readonly string[] = ['air-slow', 'air-unknown']
+const PLAIN: readonly string[] = ['air-slow', 'air-unknown', 'silencer-without-box']
 
 interface Props {
   readonly duct: Duct
