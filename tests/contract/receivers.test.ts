@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -166,7 +166,25 @@ describe('limits and files', () => {
     const lines = readFileSync(join(out, 'paths.csv'), 'utf8').trim().split('\r\n')
     expect(lines).toHaveLength(1 + paths.length)
     expect(lines[0]).toMatch(/^scheme,receiver,path,kind,label,"area, m2",share,share at the worst band/)
-    expect(readFileSync(join(out, 'ledger.csv'), 'utf8')).toMatch(/"This room, with trains",margin,-?[\d.]+,dB/)
+    expect(readFileSync(join(out, 'ledger.csv'), 'utf8')).toMatch(/"This room, trains passing",margin,-?[\d.]+,dB/)
+  })
+
+  it('is told in README.md as it is (REGEN=1 writes it anew)', () => {
+    const paper = textOf('README.md')
+    const example = /```\n(npx leafgap report (\S+))\n```\n\nsays, [^`]+```\n([\s\S]*?)```/.exec(paper)
+    const [whole = '', , file = '', printed = ''] = example ?? []
+    const { stdout } = leafgap(['report', file])
+    const proposal = stdout.slice(stdout.indexOf('\nD studs close to the piers\n'))
+    const first = proposal.slice(proposal.indexOf('  receiver '))
+    const said = first.slice(0, first.indexOf('    shares'))
+    expect(said).toContain('level, dB')
+    if (process.env['REGEN'] === '1') {
+      const before = whole.slice(0, whole.length - printed.length - 3)
+      writeFileSync(
+        'README.md',
+        paper.replace(whole, () => `${before}${said}\`\`\``),
+      )
+    } else expect(printed).toBe(said)
   })
 
   it('the text says level, limit and verdict of every receiver, and what no airborne figure holds beside each of them', () => {

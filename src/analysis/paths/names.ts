@@ -17,6 +17,7 @@ const COMMON = new Set(
 export function named(name: string): string {
   const [first = ''] = name.split(/\s/)
   if (first.toLowerCase() === 'the') return `the${name.slice(3)}`
+  if (first.toLowerCase() === 'this') return `this${name.slice(4)}`
   const word = first.toLowerCase().replace(/['’]s?$|s['’]$|,$/, '')
   if (!isCommon(word, first) || /\d\s*$/.test(name)) return name
   return `the ${first.charAt(0).toLowerCase()}${name.slice(1)}`
