@@ -18,7 +18,9 @@ import '#ui/panels/bench/targets/targets.css'
 import '#ui/trace.css'
 import '#ui/build.css'
 import '#ui/how.css'
-import '#ui/paths.css'
+import '#ui/charts/levels.css'
+import '#ui/panels/ledger/ledger.css'
+import '#ui/panels/bench/paths/paths.css'
 import '#ui/hear/hear.css'
 
 /** The drawing measures its text in the bundled font: it is there before the first line is drawn. */

@@ -1,7 +1,7 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { decidingWords, limitWords, marginRange, marginWords, notInMargin } from '#analysis/paths/answerWords.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
-import { useHeard } from '#ui/panels/bench/paths/useReceiver.ts'
+import { useHeard } from '#ui/panels/bench/paths/useHeard.ts'
 import { Verdict } from '#ui/panels/Verdict.tsx'
 import { useSession } from '#ui/session.ts'
 

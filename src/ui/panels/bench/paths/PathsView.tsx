@@ -11,7 +11,7 @@ import { PathTable } from '#ui/panels/bench/paths/PathTable.tsx'
 import { Shares } from '#ui/panels/bench/paths/Shares.tsx'
 import { SiteFigures } from '#ui/panels/bench/paths/SiteFigures.tsx'
 import { UnknownPaths } from '#ui/panels/bench/paths/UnknownPaths.tsx'
-import { useHeard } from '#ui/panels/bench/paths/useReceiver.ts'
+import { useHeard } from '#ui/panels/bench/paths/useHeard.ts'
 import { useSession } from '#ui/session.ts'
 
 /** What one receiver hears, by which way, against its limit, and what to do about it. */
