@@ -71,8 +71,8 @@ export interface ViewState {
   readonly movingEnd: 'from' | 'to'
   /** The largest circle and the narrowest width stand on the plan. */
   readonly showsFit: boolean
-  /** Shares of what a receiver hears stand on the plan, where they are known. */
-  readonly showsShares: boolean
+  /** Shares of what a receiver hears stand on the plan, where they are known; null: where it has room for them. */
+  readonly showsShares: boolean | null
   /** The assembly being built in the bench; it waits there whatever else is looked at. */
   readonly building: Building | null
   /** Asked for while another is not saved yet: begun once that is settled. */
@@ -97,7 +97,7 @@ export function createViewStore(first: Pick<ViewState, 'roomId' | 'schemeId'>) {
     listedThing: null,
     movingEnd: 'to',
     showsFit: false,
-    showsShares: true,
+    showsShares: null,
     building: null,
     wantedDraft: null,
     receiverId: null,

@@ -108,8 +108,11 @@ describe('shares on the plan', () => {
     expect(await said().count()).toBe(0)
   })
 
-  it('are told under the plan of a phone', async () => {
+  it('are off on a phone until asked for, and then told under its plan', async () => {
     await open(garage(POOR), 390, 844)
+    await verb().waitFor()
+    expect(await said().count()).toBe(0)
+    await verb().click()
     await said().waitFor({ state: 'visible' })
     const { width, height } = (await said().boundingBox())!
     expect(width).toBeGreaterThan(200)

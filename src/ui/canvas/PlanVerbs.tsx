@@ -60,7 +60,7 @@ export function PlanVerbs({ outline, view, host }: Props) {
           <legend className="visually-hidden">Surfaces without a line on the plan, and what it shows</legend>
           <FlatSurface which="ceiling" label="Ceiling" />
           <FlatSurface which="floor" label="Floor" />
-          <SharesVerb />
+          <SharesVerb size={view.size} />
           <button type="button" className="verb" onClick={view.fit}>
             Fit
           </button>

@@ -45,7 +45,7 @@ export function PlanView() {
   const host = useRef<HTMLDivElement>(null)
   const shell = useShell()
   const palette = PALETTES[useStore(shell.theme.store, (theme) => theme.shown)]
-  const { project, room, recorded, result, shares } = useOnPlan()
+  const { project, room, recorded, result } = useOnPlan()
   const { units } = project
   const tool = useView((view) => view.tool)
   const isDrawing = tool === 'draw'
@@ -63,6 +63,7 @@ export function PlanView() {
     isHeld,
   )
   const { frame, size } = view
+  const shares = usePlanShares(room, size)
   const held = useHeld(project, room, frame.scale)
   const base: Touchable = { project, room: recorded, frame, result, marks: NO_MARKS, ...held }
   const adding = useAdding(base, isTouch)
@@ -128,7 +129,7 @@ const EMPTY_PAPER: ReturnType<typeof cornerPoints> = [
   [8000, 6000],
 ]
 
-/** The project as recorded, what drags start from; the room as recorded and as shown, what its scheme leaves, who hears it. */
+/** The project as recorded, what drags start from; the room as recorded and as shown, what its scheme leaves of it. */
 function useOnPlan() {
   const project = useDocument((state) => state.project)
   const room = usePlanRoom()
@@ -138,7 +139,7 @@ function useOnPlan() {
     project.rooms.find(({ id }) => id === room.id) ?? room,
     project.schemes.find(({ id }) => id === scheme.id) ?? scheme,
   )
-  return { project, room, recorded, result: analysis.ok ? analysis.value : null, shares: usePlanShares(room) }
+  return { project, room, recorded, result: analysis.ok ? analysis.value : null }
 }
 
 /** The project's other rooms as shown: the same list as long as they are the same rooms. */

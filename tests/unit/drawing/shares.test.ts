@@ -31,7 +31,7 @@ function sharing(
   return { ...answerTo(), name: 'Bedroom', worstBandHz: 125, marginDb: 3, paths, ...more } as const
 }
 
-function drawn(shares: PlanShares | undefined, [width, height] = [1050, 540] as const): Mark[] {
+function drawn(shares: PlanShares | undefined, [width, height]: readonly [number, number] = [1050, 540]): Mark[] {
   const view = { x: 0, y: 0, width, height }
   const frame = fitFrame(
     boundsOf(garage.corners.map(({ xMm, yMm }): [number, number] => [xMm, yMm])),
