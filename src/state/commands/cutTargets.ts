@@ -4,7 +4,7 @@ import type { Receiver, Through } from '#analysis/target.ts'
 import { contains } from '#geometry/outline.ts'
 import type { Project } from '#project/project.ts'
 import { withBoxesMoved, withBoxesOf } from '#state/commands/ductChoices.ts'
-import { ledTo, surfaceIds } from '#state/commands/followTargets.ts'
+import { ledTo, surfaceIds, throughOnce } from '#state/commands/followTargets.ts'
 import { ringOf } from '#state/commands/rings.ts'
 
 /** A room that was cut in two, and the surfaces of the second that say what those of the former say. */
@@ -80,7 +80,7 @@ export function withTargetsJoined(project: Project, room: Room, formerSecond: Ro
     const roomId = theirs ? room.id : receiver.room
     const through = theirs ? moved(receiver.through, became) : receiver.through
     // A wall of any room may have been swallowed by its neighbour, which a partition no longer needs apart.
-    const there = eachOnce(partOf(through, surfaces.get(roomId) ?? new Set()))
+    const there = throughOnce(partOf(through, surfaces.get(roomId) ?? new Set()))
     const now = { ...receiver, room: roomId, through: there }
     const twin = theirs ? kept.findIndex((other) => isTwin(other, now)) : -1
     const first = kept[twin]
@@ -110,10 +110,6 @@ function joinedSurfaces(room: Room, former: Room): ReadonlyMap<string, string> {
   return became
 }
 
-function eachOnce(through: readonly Through[]): readonly Through[] {
-  return through.filter((part, i) => through.findIndex(({ surface }) => surface === part.surface) === i)
-}
-
 /** Whether two receivers say the same but for their number and what they are behind. */
 function isTwin(one: Receiver, other: Receiver): boolean {
   if (one.room !== other.room || plainName(one.name) !== plainName(other.name)) return false
@@ -128,7 +124,7 @@ function plainName(name: string): string {
 
 function asOne(one: Receiver, other: Receiver, { walls, ceiling, floor }: Room): Receiver {
   const place = new Map([...walls, ceiling, floor].map(({ id }, i) => [id, i]))
-  const through = eachOnce([...one.through, ...other.through]).toSorted(
+  const through = throughOnce([...one.through, ...other.through]).toSorted(
     (a, b) => (place.get(a.surface) ?? 0) - (place.get(b.surface) ?? 0),
   )
   return { ...one, through, measured: [...one.measured, ...other.measured] }

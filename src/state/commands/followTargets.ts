@@ -2,6 +2,7 @@ import type { Room } from '#analysis/room.ts'
 import type { Receiver, Through } from '#analysis/target.ts'
 import type { Project } from '#project/project.ts'
 import { followedWalls } from '#state/commands/wallChoices.ts'
+import { wallHeirs } from '#state/commands/wallHeirs.ts'
 
 /** The project without a source: whoever heard it hears none. */
 export function withoutSource(project: Project, id: string): Project {
@@ -40,22 +41,37 @@ function sameList(one: readonly string[], other: readonly string[]): boolean {
 
 /**
  * Receivers after a change of a room: what is heard through a wall is heard through a new one that follows it too, as a
- * scheme's choice does, and through one that is gone no more.
+ * scheme's choice does, and through the one that ran on over its place. Behind an outline drawn anew it is heard through all
+ * walls: fewer would make the answer better than the building.
  */
 export function followReceivers(receivers: readonly Receiver[], former: Room, room: Room): readonly Receiver[] {
   if (receivers.every((receiver) => receiver.room !== former.id)) return receivers
-  const follows = followedWalls(former, room)
   const there = surfaceIds(room)
-  const isSame = follows.size === 0 && former.walls.every(({ id }) => there.has(id))
-  if (isSame) return receivers
-  return receivers.map((receiver) => {
-    if (receiver.room !== former.id) return receiver
-    const copied = throughCopies(
-      receiver.through,
-      [...follows].map(([id, from]) => [from, id] as const),
-    )
-    return { ...receiver, through: copied.filter(({ surface }) => there.has(surface)) }
-  })
+  const stays = former.walls.filter(({ id }) => there.has(id))
+  if (stays.length === former.walls.length && stays.length === room.walls.length) return receivers
+  const heirs = wallHeirs(former, room)
+  const follows = [...followedWalls(former, room)].map(([id, from]) => [from, id] as const)
+  const through = (parts: readonly Through[]) =>
+    stays.length === 0
+      ? throughAnew(parts, room)
+      : throughOnce(
+          throughCopies(parts, follows).map((part) => ({ ...part, surface: heirs.get(part.surface) ?? part.surface })),
+        )
+  return receivers.map((receiver) =>
+    receiver.room === former.id
+      ? { ...receiver, through: through(receiver.through).filter(({ surface }) => there.has(surface)) }
+      : receiver,
+  )
+}
+
+function throughAnew(parts: readonly Through[], { walls, ceiling, floor }: Room): readonly Through[] {
+  const level = parts.filter(({ surface }) => surface === ceiling.id || surface === floor.id)
+  return level.length === parts.length ? level : [...walls.map(({ id }) => ({ surface: id })), ...level]
+}
+
+/** Every surface once, by what was said of it first. */
+export function throughOnce(through: readonly Through[]): readonly Through[] {
+  return through.filter((part, i) => through.findIndex(({ surface }) => surface === part.surface) === i)
 }
 
 /** The surfaces sound goes through, each followed by the new ones that say what it says. */

@@ -2,10 +2,11 @@ import type { Room, Wall } from '#analysis/room.ts'
 import type { Choice, Leaks, Scheme } from '#analysis/scheme.ts'
 import { withBoxesOf, withDuctsOf } from '#state/commands/ductChoices.ts'
 import { followOpenings, withOpeningsOf } from '#state/commands/openingChoices.ts'
+import { wallHeirs } from '#state/commands/wallHeirs.ts'
 
 /**
  * Schemes after a change of a room: a new wall takes the choice of the wall it follows (one it was split from, or the
- * former first wall of an outline drawn anew); what was said of walls, corners, obstacles, openings and ducts that are gone
+ * former first wall of an outline drawn anew); holes go over to the wall that ran on over their place; what else was said of walls, corners, obstacles, openings and ducts that are gone
  * goes with them.
  */
 export function followWalls(schemes: readonly Scheme[], former: Room, room: Room): readonly Scheme[] {
@@ -15,8 +16,11 @@ export function followWalls(schemes: readonly Scheme[], former: Room, room: Room
   const lost = goneIds(former.ducts ?? [], room.ducts ?? [])
   const opened = followOpenings(schemes, former, room)
   const filled = lost.size === 0 ? opened : opened.map((scheme) => withDuctsOf(scheme, (id) => !lost.has(id)))
+  const heirs = gone.size === 0 ? new Map<string, string>() : wallHeirs(former, room)
   const followed =
-    follows.size === 0 && gone.size === 0 ? filled : filled.map((scheme) => chosen(scheme, follows, gone))
+    follows.size === 0 && gone.size === 0
+      ? filled
+      : filled.map((scheme) => chosen(withHolesOf(scheme, heirs), follows, gone))
   const isSame = former.corners.length === room.corners.length && follows.size === 0 && gone.size === 0
   if (isSame && taken.size === 0) return followed
   return followed.map((scheme) => standing(cornersFollowed(scheme, former, room), taken))
@@ -70,6 +74,27 @@ function chosen(scheme: Scheme, follows: ReadonlyMap<string, string>, gone: Read
     [...follows].map(([id, from]) => [from, id] as const),
   )
   return gone.size === 0 ? copied : withSurfacesOf(copied, (id) => !gone.has(id))
+}
+
+/** A scheme whose holes in walls that are gone are in the walls that ran on over their places. */
+function withHolesOf(scheme: Scheme, heirs: ReadonlyMap<string, string>): Scheme {
+  const leaks: Record<string, Leaks> = { ...scheme.leaks }
+  for (const [gone, heir] of heirs) {
+    const holes = leaks[gone]?.holes ?? []
+    const own = leaks[heir] ?? { holes: [] }
+    if (holes.length > 0) leaks[heir] = { ...own, holes: [...own.holes, ...withFreeIds(holes, own.holes)] }
+  }
+  return scheme.leaks ? { ...scheme, leaks } : scheme
+}
+
+function withFreeIds(holes: Leaks['holes'], taken: Leaks['holes']): Leaks['holes'] {
+  const used = new Set(taken.map(({ id }) => id))
+  return holes.map((hole) => {
+    let { id } = hole
+    for (let n = 2; used.has(id); n += 1) id = `${hole.id}-${n}`
+    used.add(id)
+    return { ...hole, id }
+  })
 }
 
 /** A scheme that says of new surfaces what it says of those they follow; a hole stays where it is. */

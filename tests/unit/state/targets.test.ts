@@ -18,6 +18,7 @@ import {
   deleteSource,
   hearSource,
 } from '#state/commands/targets.ts'
+import { moveWall } from '#state/commands/wall.ts'
 import { sourceOf, usualReceiver, usualSourceOf } from '#state/usualTargets.ts'
 import {
   A_DUCT,
@@ -191,10 +192,33 @@ describe('what is heard through a wall', () => {
     expect(surfaces(receiver(applied(split, deleteCorner('room-1', corner))))).toEqual(['wall-1', 'ceiling-1'])
   })
 
-  it('is heard through the walls of an outline drawn anew that follow it', () => {
-    const drawn = applied(plain, startRectangle('room-1', 3000, 3000))
+  it('is heard through the wall that runs on over the place of one that goes', () => {
+    const split = applied(plain, insertCorner('room-1', 'wall-1', 2000))
+    const second = applied(split, changeReceiver('receiver-1', { through: [{ surface: 'wall-5' }] }))
+    const corner = split.rooms[0]?.walls[0]?.to ?? ''
+    expect(surfaces(receiver(applied(second, deleteCorner('room-1', corner))))).toEqual(['wall-1'])
+  })
+
+  it('stays as it was where a wall slides out of line with its neighbour and back', () => {
+    const split = applied(plain, insertCorner('room-1', 'wall-1', 2000))
+    for (const through of [[{ surface: 'wall-1' }], [{ surface: 'wall-5' }]]) {
+      const one = applied(split, changeReceiver('receiver-1', { through }))
+      const out = applied(one, moveWall('room-1', 'wall-5', 300))
+      expect(out.rooms[0]?.walls).toHaveLength(6)
+      expect(applied(out, moveWall('room-1', 'wall-5', -300)).receivers).toEqual(one.receivers)
+    }
+  })
+
+  it('is heard through all walls of an outline drawn anew, whichever it was', () => {
+    const third = applied(
+      plain,
+      changeReceiver('receiver-1', { through: [{ surface: 'wall-3' }, { surface: 'ceiling-1' }] }),
+    )
+    const drawn = applied(third, startRectangle('room-1', 3000, 3000))
     const walls = drawn.rooms[0]?.walls.map(({ id }) => id) ?? []
-    expect(surfaces(receiver(drawn)).toSorted()).toEqual([...walls, 'ceiling-1'].toSorted())
+    expect(surfaces(receiver(drawn))).toEqual([...walls, 'ceiling-1'])
+    const above = applied(plain, changeReceiver('receiver-1', { through: [{ surface: 'ceiling-1' }] }))
+    expect(surfaces(receiver(applied(above, startRectangle('room-1', 3000, 3000))))).toEqual(['ceiling-1'])
   })
 
   it('keeps the gap of a wall that is split, and leaves its holes where they are', () => {
@@ -207,6 +231,10 @@ describe('what is heard through a wall', () => {
     })
     const corner = split.rooms[0]?.walls[0]?.to ?? ''
     expect(applied(split, deleteCorner('room-1', corner)).schemes[0]?.leaks).toEqual(leaking.schemes[0]?.leaks)
+    const second = applied(split, setLeaks('scheme-1', 'wall-5', { holes: [hole] }))
+    expect(applied(second, deleteCorner('room-1', corner)).schemes[0]?.leaks).toEqual({
+      'wall-1': { gapMm: 1, holes: [hole, { ...hole, id: 'hole-1-2' }] },
+    })
   })
 })
 
