@@ -8,12 +8,12 @@ export interface StepVerbs {
   /** Shows a step everywhere while it is pointed at. */
   readonly point: (step: NextStep) => void
   readonly leave: () => void
-  /** Does it: one undo step. */
+  /** Does it: one undo step. The page goes on speaking of the receiver it was done for. */
   readonly take: (step: NextStep) => void
 }
 
 /** What can be done with a next step; its preview never outlives the place it was pointed at. */
-export function useStepVerbs(): StepVerbs {
+export function useStepVerbs(receiverId: string): StepVerbs {
   const { document, view } = useSession()
   const schemeId = useScheme().id
   const leave = () => {
@@ -36,7 +36,7 @@ export function useStepVerbs(): StepVerbs {
     },
     take: (step) => {
       document.run(stepCommand(schemeId, step))
-      view.setState({ pointedStep: null })
+      view.setState({ pointedStep: null, receiverId })
     },
   }
 }

@@ -1,19 +1,19 @@
 import { schemeLetter } from '#state/commands/schemes.ts'
-import { worstAnswer } from '#ui/answers.ts'
+import { useReceiverId, worstAnswer } from '#ui/answers.ts'
 import { type AnswerProps, MarginLine, WeakestLine } from '#ui/panels/ledger/marginLines.tsx'
 import { Cautions, clashesOf, QuietLine, WeightLine } from '#ui/panels/ledger/quietLines.tsx'
 import { FloorLine, HeightLine, type LineProps, VolumeLine } from '#ui/panels/ledger/spaceLines.tsx'
 import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { schemeTitle } from '#ui/panels/words.ts'
-import { useScheme, useShownProject, useView } from '#ui/session.ts'
+import { useScheme, useShownProject } from '#ui/session.ts'
 
 /** The six numbers a client asks first, each before and after; a line opens downward into its detail. */
 export function Ledger() {
   const project = useShownProject()
   const scheme = useScheme()
   const { result, refusal, before, cause, answers, answersBefore } = useLedger()
-  const receiverId = useView((view) => view.receiverId)
+  const receiverId = useReceiverId()
   const answer = answers.find((candidate) => candidate.receiverId === receiverId) ?? worstAnswer(answers)
   const letter = schemeLetter(project.schemes.findIndex(({ id }) => id === scheme.id))
   return (

@@ -11,7 +11,7 @@ import { useStepVerbs } from '#ui/useStepVerbs.ts'
 export function TryNext({ answer }: { readonly answer: ReceiverAnswer }) {
   const { units } = useShownProject()
   const { steps, isSlow } = useNextSteps(answer.receiverId)
-  const verbs = useStepVerbs()
+  const verbs = useStepVerbs(answer.receiverId)
   const said = useAllCautions(useLedger().result).map(({ text }) => text)
   if (steps === null) return isSlow ? <p className="ledger-from">Working out what to do next …</p> : null
   const [step] = steps

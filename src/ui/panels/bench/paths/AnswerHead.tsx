@@ -27,9 +27,9 @@ export function AnswerHead({ answer, answers }: Props) {
         name="receiver"
         label="Heard by"
         value={answer.receiverId}
-        options={answers.map(({ receiverId, name, marginDb }) => ({
+        options={answers.map(({ receiverId, name, verdictWords }) => ({
           value: receiverId,
-          text: `${name} · ${marginWords(marginDb)}`,
+          text: `${name} · ${verdictWords}`,
         }))}
         onChoose={(receiverId) => view.setState({ receiverId })}
       />

@@ -12,7 +12,7 @@ import { type StepVerbs, useStepVerbs } from '#ui/useStepVerbs.ts'
 /** The best single step for every path: what it gains, what it takes, and a press that does it. */
 export function NextList({ answer }: { readonly answer: ReceiverAnswer }) {
   const { steps, isSlow } = useNextSteps(answer.receiverId)
-  const verbs = useStepVerbs()
+  const verbs = useStepVerbs(answer.receiverId)
   return (
     <section className="paths-next" aria-label="What next">
       <h3>What next</h3>

@@ -12,13 +12,19 @@ import { Shares } from '#ui/panels/bench/paths/Shares.tsx'
 import { SiteFigures } from '#ui/panels/bench/paths/SiteFigures.tsx'
 import { UnknownPaths } from '#ui/panels/bench/paths/UnknownPaths.tsx'
 import { useHeard } from '#ui/panels/bench/paths/useHeard.ts'
-import { useSession } from '#ui/session.ts'
+import { useAnalysis, useSession } from '#ui/session.ts'
 
 /** What one receiver hears, by which way, against its limit, and what to do about it. */
 export function PathsView() {
   const answers = useAnswers()
   const answer = useReceiverAnswer()
-  return answer ? <Answer answer={answer} answers={answers} /> : <NobodyYet />
+  const analysed = useAnalysis()
+  if (answer) return <Answer answer={answer} answers={answers} />
+  return analysed.ok ? (
+    <NobodyYet />
+  ) : (
+    <p className="bench-said">{analysed.error.message} Until it is put right nothing can be said of who hears what.</p>
+  )
 }
 
 function NobodyYet() {
