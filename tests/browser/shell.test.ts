@@ -22,6 +22,8 @@ afterAll(async () => {
 beforeEach(async () => {
   context = await browser.newContext({ viewport: DESK, acceptDownloads: true })
   hands = await openHands(context, server.address)
+  // What to do next is worked out after the rest; a ledger that is compared has it.
+  await hands.ledger.getByRole('button', { name: 'Try it' }).waitFor()
 })
 afterEach(async () => {
   const { complaints } = hands
