@@ -1,3 +1,4 @@
+import { named } from '#analysis/paths/names.ts'
 import type { Measured, Receiver } from '#analysis/target.ts'
 import { changeMeasured, deleteMeasured } from '#state/commands/targets.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
@@ -15,16 +16,23 @@ export const WHEN: readonly { readonly value: Measured['when']; readonly text: s
 export function MeasuredFields({ receiver }: { readonly receiver: Receiver }) {
   return (
     <>
-      <p className="bench-said">
-        Level in the room less level at {receiver.name}, by octave. Paths sets it beside the prediction; one from before
-        building tells which junction fits.
-      </p>
+      <p className="bench-said">{measuredWords(receiver)}</p>
       {receiver.measured.map((measured) => (
         <MeasuredSet key={measured.id} receiver={receiver} measured={measured} />
       ))}
       <AddMeasured receiver={receiver} />
     </>
   )
+}
+
+/** What is to be typed, from which side to which, and what it is good for. */
+function measuredWords({ name, place }: Receiver): string {
+  const levels =
+    place.kind === 'this-room'
+      ? 'Level at the wall outside less level in this room'
+      : `Level in the room less level at ${named(name)}`
+  const fits = place.kind === 'room' ? '; one from before building tells which junction fits' : ''
+  return `${levels}, by octave. Paths sets it beside the prediction${fits}.`
 }
 
 function MeasuredSet({ receiver, measured }: { readonly receiver: Receiver; readonly measured: Measured }) {

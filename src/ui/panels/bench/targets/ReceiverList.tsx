@@ -82,7 +82,8 @@ function ReceiverRow({ id, name, sourceId, limit, answer, isPicked, onPick }: Ro
           {name}
         </button>
         <span className="under">
-          {sources.find((source) => source.id === sourceId)?.name ?? 'nothing chosen yet'} · {limit}
+          {sources.find((source) => source.id === sourceId)?.name ?? 'nothing chosen yet'} ·{' '}
+          <span className="target-limit">{limit}</span>
         </span>
       </th>
       <td>{answer ? <Margin answer={answer} /> : 'not known'}</td>
