@@ -49,10 +49,23 @@ describe('readProject', () => {
       { ...second, id: 'wall-9', to: 'corner-9' },
       { ...second, from: 'corner-9' },
     )
-    const read = readProject(JSON.stringify({ ...project, rooms: [{ ...room, corners, walls }] }), CATALOGUE)
+    const receivers = project.receivers.map((receiver) => ({
+      ...receiver,
+      through: [{ surface: 'wall-9' }, ...receiver.through],
+    }))
+    const schemes = project.schemes.map((scheme) => ({
+      ...scheme,
+      leaks: { ...scheme.leaks, 'wall-9': { gapMm: 1, holes: [] } },
+    }))
+    const given = { ...project, rooms: [{ ...room, corners, walls }], receivers, schemes }
+    const read = readProject(JSON.stringify(given), CATALOGUE)
     if (!read.ok) throw new Error(read.error.message)
     expect(read.value.project.rooms[0]?.corners.map((entry) => entry.id)).toEqual(room.corners.map((entry) => entry.id))
     expect(read.value.project.rooms[0]?.walls).toEqual(room.walls)
+    expect(read.value.project.receivers).toEqual(project.receivers)
+    expect(read.value.project.schemes.map(({ leaks }) => leaks ?? {})).toEqual(
+      project.schemes.map(({ leaks }) => leaks ?? {}),
+    )
     expect(read.value.warnings).toEqual([
       'Garage: wall wall-9 has no length (its two corners are the same point); it was dropped.',
     ])
