@@ -27,6 +27,8 @@ export const MOST_REVERBERATION_S = 20
 /** Levels and level differences past these are slips, dB. @source our own choice */
 export const LOWEST_DB = -50
 export const HIGHEST_DB = 200
+/** More than any silencer takes off, dB; past it is a slip. @source our own choice */
+export const MOST_INSERTION_LOSS_DB = 80
 /** Of one standard deviation of a source's levels, dB. @source our own choice */
 export const MOST_SD_DB = 30
 /** Highest NC or NR, and highest dBA or dBC, that limits something. @source our own choice */

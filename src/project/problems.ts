@@ -96,10 +96,12 @@ function customText(message: string): string | null {
 function nounOf(path: readonly PropertyKey[]): string {
   const last = path.at(-1)
   if (typeof last === 'number') return `entry ${last + 1}`
+  if (SPECTRA.includes(String(path.at(-2)))) return `the value at ${String(last)} Hz`
   return last === undefined ? 'the file' : `"${String(last)}"`
 }
 
 function article(expected: string): string {
+  if (expected === 'int') return 'a whole number'
   return /^[aeiou]/.test(expected) ? `an ${expected}` : `a ${expected}`
 }
 

@@ -15,7 +15,7 @@ import {
   MOST_UNDERLAYS,
 } from '#project/limits.ts'
 import { FORMAT } from '#project/project.ts'
-import { allowance, coordinate, depth, id, name, octaves, size, thickness } from '#project/schemaParts.ts'
+import { allowance, coordinate, depth, id, name, octaveLosses, size, thickness } from '#project/schemaParts.ts'
 import { receiverSchema, sourceSchema } from '#project/targetSchema.ts'
 
 const lining = z.strictObject({
@@ -48,7 +48,7 @@ const ductMade = z.strictObject({
   liningMm: allowance,
   linedLengthMm: depth,
   bends: z.number().int().min(0).max(MOST_BENDS),
-  silencer: z.strictObject({ name, insertionLossDb: octaves }).nullable(),
+  silencer: z.strictObject({ name, insertionLossDb: octaveLosses }).nullable(),
 })
 
 const duct = z.strictObject({

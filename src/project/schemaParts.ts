@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { DEEPEST_MM, HIGHEST_DB, LARGEST_MM, LONGEST_NAME, LOWEST_DB } from '#project/limits.ts'
+import { DEEPEST_MM, HIGHEST_DB, LARGEST_MM, LONGEST_NAME, LOWEST_DB, MOST_INSERTION_LOSS_DB } from '#project/limits.ts'
 
 export const coordinate = z.number().min(-LARGEST_MM).max(LARGEST_MM)
 export const size = z.number().positive().max(LARGEST_MM)
@@ -13,12 +13,19 @@ export const name = z.string().min(1).max(LONGEST_NAME)
 const level = z.number().min(LOWEST_DB).max(HIGHEST_DB)
 
 /** One value an octave; null: nobody has said. */
-export const octaves = z.strictObject({
-  63: level.nullable(),
-  125: level.nullable(),
-  250: level.nullable(),
-  500: level.nullable(),
-  1000: level.nullable(),
-  2000: level.nullable(),
-  4000: level.nullable(),
-})
+export const octaves = byOctave(level)
+
+/** What something takes off by octave, never less than nothing; null: nobody has said. */
+export const octaveLosses = byOctave(z.number().min(0).max(MOST_INSERTION_LOSS_DB))
+
+function byOctave(value: z.ZodNumber) {
+  return z.strictObject({
+    63: value.nullable(),
+    125: value.nullable(),
+    250: value.nullable(),
+    500: value.nullable(),
+    1000: value.nullable(),
+    2000: value.nullable(),
+    4000: value.nullable(),
+  })
+}

@@ -1,5 +1,5 @@
 import type { Duct, DuctMade, Silencer } from '#analysis/room.ts'
-import { MOST_BENDS } from '#project/limits.ts'
+import { MOST_BENDS, MOST_INSERTION_LOSS_DB } from '#project/limits.ts'
 import type { Refusal } from '#state/command.ts'
 import { named, notNegative, notTooDeep, positive } from '#state/commands/check.ts'
 import { formatLength } from '#units/format.ts'
@@ -40,9 +40,6 @@ function bendsRefusal(what: string, bends: number): Refusal | null {
   const message = `${what}: its bends have to be a whole number from 0 to ${MOST_BENDS}; it was kept as it was.`
   return { code: 'bad-bends', message }
 }
-
-/** More than any silencer takes; past it is a slip. @source our own choice */
-const MOST_INSERTION_LOSS_DB = 80
 
 function silencerRefusal(what: string, { name, insertionLossDb }: Silencer): Refusal | null {
   const wrong = Object.entries(insertionLossDb).find(
