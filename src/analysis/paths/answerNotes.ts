@@ -26,7 +26,7 @@ export function answerNotes(receiver: Receiver, played: Played | null, lowestHz:
   if (played === null) return limitNotes(receiver)
   return [
     ...structureBorne(played.source, lowestHz),
-    ...silentNotes(played),
+    ...silentNotes(played, receiver),
     ...placeNotes(played.source),
     ...limitNotes(receiver),
     ...nicNotes(receiver, played.source),
@@ -40,10 +40,15 @@ function structureBorne({ shakes, preset }: Source, lowestHz: Hertz | null): rea
   return [{ code: 'structure-borne', text }]
 }
 
-function silentNotes({ source, levelsDb }: Played): readonly Note[] {
+/** What is not stated counts as nothing in a weighted sum, which is then no more than a least value. */
+function silentNotes({ source, levelsDb }: Played, { limit }: Receiver): readonly Note[] {
   const silent = OCTAVES_HZ.filter((_, octave) => levelsDb[octave] === null)
   if (silent.length === 0) return []
-  const text = `${source.name} has no level at ${silent.join(', ')} Hz, so nothing is judged there.`
+  const at = `${source.name} has no level at ${silent.join(', ')} Hz`
+  const text =
+    'levelDb' in limit
+      ? `${at}, so the ${limit.kind} value is without them: the level is at least this, and the margin at most.`
+      : `${at}, so nothing is judged there.`
   return [{ code: 'no-level', text }]
 }
 

@@ -22,6 +22,14 @@ export function pathsTo(input: AnswerInput, receiver: Receiver): Found {
     openingPaths(setting),
     leakPaths(setting),
     ductPaths(setting),
+    ductsAlone(setting),
     flankingPaths(setting, surfaces.paths),
   ])
+}
+
+/** A duct is heard without any wall: what comes through walls nobody has named is not known to be nothing. */
+function ductsAlone({ input: { room }, receiver: { id, name, through } }: PathSetting): Found {
+  if (through.length > 0 || !room.ducts?.some(({ leadsTo }) => leadsTo.includes(id))) return NOTHING
+  const text = `${name}: only what comes by ducts is counted, for nobody has said which surfaces it is heard through. Choose them under Targets if it is next to this room.`
+  return { ...NOTHING, notes: [{ code: 'ducts-alone', text }] }
 }

@@ -44,7 +44,10 @@ function ruleOf({ allowanceDb, limitStc, sdDb = 0 }: Pick<Row, 'allowanceDb' | '
   return limitStc === undefined ? { kind: 'none' } : { kind: 'limit', limitStc, sdDb }
 }
 
-/** Every junction class, from the one that claims nothing to the worst. */
+/**
+ * Every junction class, from the one that claims nothing to the most solid. An allowance is of the surface and a limit is
+ * not: beside a surface weaker than about the limit and 3 dB an allowance of 5 dB takes more.
+ */
 export const JUNCTIONS: readonly Junction[] = JUNCTION_CLASSES.map(junction)
 
 export function junctionOf(id: JunctionClass): Junction {

@@ -145,6 +145,13 @@ describe('what must be read beside a margin', () => {
     )
     expect(answer.differenceDb[63]).not.toBeNull()
     expect([63, 125]).not.toContain(answer.worstBandHz)
+    const weighted = answerTo({
+      source: { name: 'Speech', levelsDb },
+      receiver: { limit: { kind: 'dBA', levelDb: 30 } },
+    })
+    expect(weighted.notes.map(({ text }) => text)).toContain(
+      'Speech has no level at 63, 125 Hz, so the dBA value is without them: the level is at least this, and the margin at most.',
+    )
   })
 
   it('says that a curve below NC-15 is not in print', () => {

@@ -120,6 +120,9 @@ describe('a duct', () => {
     expect(answer.marginDb).not.toBeNull()
     expect(answer.siteLoss).toBeNull()
     expect(answer.sentence).toMatch(/^The supply duct carries 100 % of what the bedroom hears/)
+    expect(answer.notes.map(({ code }) => code)).toContain('ducts-alone')
+    const beside = answerTo({ room: { ...HALL, ducts: [DUCT] } })
+    expect(beside.notes.map(({ code }) => code)).not.toContain('ducts-alone')
   })
 })
 
