@@ -1,11 +1,11 @@
 import type { Duct, DuctMade, Room } from '#analysis/room.ts'
-import type { Airtightness, Hole, Leaks } from '#analysis/scheme.ts'
-import { MOST_HOLES, MOST_PEOPLE, MOST_REVERBERATION_S } from '#project/limits.ts'
+import type { Airtightness, Leaks } from '#analysis/scheme.ts'
+import { MOST_PEOPLE, MOST_REVERBERATION_S } from '#project/limits.ts'
 import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
-import { named, notTooDeep, positive } from '#state/commands/check.ts'
 import { ductMadeRefusal, ductRefusal } from '#state/commands/ductChecks.ts'
 import { changedEntry, editRoom, editScheme, idGiver, noThing } from '#state/commands/edit.ts'
+import { leaksRefusal } from '#state/commands/leakChecks.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** Says of a duct that goes out of the room. */
@@ -130,32 +130,17 @@ export function setLeaks(schemeId: string, surfaceId: string, leaks: Leaks | nul
     label: 'change leaks',
     apply: (project) =>
       editScheme(project, schemeId, (scheme) => {
-        const isThere = project.rooms.some(({ walls, ceiling, floor }) =>
+        const room = project.rooms.find(({ walls, ceiling, floor }) =>
           [...walls, ceiling, floor].some(({ id }) => id === surfaceId),
         )
-        if (!isThere)
-          return fail({ code: 'no-surface', message: `There is no surface "${surfaceId}" in this project.` })
-        const refused = leaks && leaksRefusal(leaks)
+        if (!room) return fail({ code: 'no-surface', message: `There is no surface "${surfaceId}" in this project.` })
+        const refused = leaks && leaksRefusal(room, surfaceId, leaks, project.units)
         if (refused) return fail(refused)
         const { leaks: former, ...rest } = scheme
         const now = put(former, surfaceId, leaks)
         return ok(now ? { ...rest, leaks: now } : rest)
       }),
   }
-}
-
-function leaksRefusal({ gapMm, holes }: Leaks): Refusal | null {
-  const gap = gapMm === undefined ? null : notTooDeep('The gap', gapMm)
-  return gap ?? holes.map(holeRefusal).find((refused) => refused !== null) ?? null
-}
-
-function holeRefusal({ name, diameterMm, count }: Hole): Refusal | null {
-  const size = `"${name}": its diameter`
-  const refused = named('A hole', name) ?? positive(size, diameterMm) ?? notTooDeep(size, diameterMm)
-  if (refused) return refused
-  if (Number.isInteger(count) && count > 0 && count <= MOST_HOLES) return null
-  const message = `"${name}": how many there are has to be a whole number from 1 to ${MOST_HOLES}; it was kept as it was.`
-  return { code: 'bad-count', message }
 }
 
 /** A record with one entry put in, or taken out where it is null; undefined where none is left. */

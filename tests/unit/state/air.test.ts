@@ -157,6 +157,18 @@ describe('what cannot be is refused with a sentence, and the document stays', ()
       '"Cable": how many there are has to be a whole number from 1 to 1000; it was kept as it was.',
     ],
     [
+      'a hole larger than its wall',
+      plain,
+      setLeaks('scheme-1', 'wall-1', { holes: [{ id: 'hole-1', name: 'Cable', diameterMm: 9000, count: 1 }] }),
+      '"Cable": with it 63.62 m² would be open and all of Wall 1 is 12.00 m²; type a smaller diameter, or fewer of them.',
+    ],
+    [
+      'a gap larger than its ceiling',
+      plain,
+      setLeaks('scheme-1', 'ceiling-1', { gapMm: 5000, holes: [] }),
+      'The gap round the ceiling would be 90.00 m² and all of the ceiling is 20.00 m²; type a narrower one.',
+    ],
+    [
       'leaks in a wall that is not there',
       plain,
       setLeaks('scheme-1', 'wall-9', { holes: [] }),
