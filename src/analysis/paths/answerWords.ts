@@ -1,7 +1,8 @@
 import type { PathBasis, PathKind, PathShare, ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { STRUCTURE_BORNE } from '#analysis/paths/answerNotes.ts'
+import { BEAT_DB } from '#analysis/paths/limits.ts'
 import type { Note } from '#analysis/results.ts'
-import type { Limit } from '#analysis/target.ts'
+import type { Limit, Receiver } from '#analysis/target.ts'
 import { fixed } from '#units/format.ts'
 import type { Decibels } from '#units/quantity.ts'
 import { unreachable } from '#units/result.ts'
@@ -43,6 +44,11 @@ export function limitWords(limit: Limit): string {
     default:
       return unreachable(limit)
   }
+}
+
+/** NC-25; NC-25 less 5 dB for beat: what is held against, never a limit without what was taken off it. */
+export function heldWords({ limit, hasBeat }: Pick<Receiver, 'limit' | 'hasBeat'>): string {
+  return `${limitWords(limit)}${hasBeat ? ` less ${BEAT_DB} dB for beat` : ''}`
 }
 
 /** 25; 22.5 */

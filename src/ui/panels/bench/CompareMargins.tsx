@@ -1,6 +1,6 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { STRUCTURE_BORNE } from '#analysis/paths/answerNotes.ts'
-import { limitWords, marginInTable, notInMargin } from '#analysis/paths/answerWords.ts'
+import { heldWords, marginInTable, notInMargin } from '#analysis/paths/answerWords.ts'
 import { projectAnswers } from '#state/answers.ts'
 import type { ComparedScheme } from '#ui/panels/bench/Compare.tsx'
 import { schemeTitle } from '#ui/panels/words.ts'
@@ -33,10 +33,10 @@ export function CompareMargins({ compared }: { readonly compared: readonly Compa
           </tr>
         </thead>
         <tbody>
-          {receivers.map(({ id, name, limit }) => (
+          {receivers.map(({ id, name, limit, hasBeat }) => (
             <tr key={id}>
               <th scope="row">
-                {name}, {limitWords(limit)}
+                {name}, {heldWords({ limit, hasBeat })}
               </th>
               {byScheme.map(({ title, answers }) => (
                 <MarginCell

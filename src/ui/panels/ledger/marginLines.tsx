@@ -4,6 +4,7 @@ import {
   decidingWords,
   decisiveShare,
   gainWords,
+  heldWords,
   limitWords,
   marginInTable,
   marginRange,
@@ -34,14 +35,14 @@ export interface AnswerProps extends Pick<LineProps, 'cause' | 'result'> {
 
 /** Quiet for whom: the margin of the receiver the page speaks of, with its range, and every other one beneath. */
 export function MarginLine({ answer, answers, answersBefore, cause, result }: AnswerProps) {
-  const source = useSourceOf(answer)
+  const { source, limit } = useHeldAgainst(answer)
   const before = answersBefore.find(({ receiverId }) => receiverId === answer.receiverId)
   return (
     <LedgerLine
       name={`Quiet for ${answer.name}`}
       figure={marginWords(answer.marginDb)}
       second={answer.marginDb === null ? undefined : <Verdict answer={answer} />}
-      from={marginFrom(answer, source)}
+      from={marginFrom(answer, source, limit)}
       change={changeWords(answer, before)}
       cause={cause}
       below={<Beneath answer={answer} others={answers.filter(({ receiverId }) => receiverId !== answer.receiverId)} />}
@@ -53,11 +54,9 @@ export function MarginLine({ answer, answers, answersBefore, cause, result }: An
 }
 
 /** likely −3 to +13 dB · tightest at 125 Hz · kit, hard sticks · NC-25. */
-function marginFrom(answer: ReceiverAnswer, source: Source | null): string {
+function marginFrom(answer: ReceiverAnswer, source: Source | null, limit: string): string {
   if (answer.marginDb === null) return answer.sentence
-  return [marginRange(answer), decidingWords(answer), source?.name, limitWords(answer.limit)]
-    .filter((part) => part != null)
-    .join(' · ')
+  return [marginRange(answer), decidingWords(answer), source?.name, limit].filter((part) => part != null).join(' · ')
 }
 
 function changeWords({ marginDb }: ReceiverAnswer, before: ReceiverAnswer | undefined): string | null {
@@ -132,9 +131,10 @@ export function WeakestLine({ answer, answersBefore, cause }: AnswerProps) {
   )
 }
 
-/** What is played for a receiver. */
-function useSourceOf({ receiverId }: ReceiverAnswer): Source | null {
+/** What is played for a receiver, and its limit in words. */
+function useHeldAgainst(answer: ReceiverAnswer): { readonly source: Source | null; readonly limit: string } {
   const { receivers, sources } = useShownProject()
-  const id = receivers.find((receiver) => receiver.id === receiverId)?.source
-  return sources.find((source) => source.id === id) ?? null
+  const receiver = receivers.find(({ id }) => id === answer.receiverId)
+  const source = sources.find(({ id }) => id === receiver?.source) ?? null
+  return { source, limit: receiver ? heldWords(receiver) : limitWords(answer.limit) }
 }

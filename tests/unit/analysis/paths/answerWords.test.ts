@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest'
-import { gainWords, limitWords, marginInTable, marginWords, shareWords } from '#analysis/paths/answerWords.ts'
+import {
+  gainWords,
+  heldWords,
+  limitWords,
+  marginInTable,
+  marginWords,
+  shareWords,
+} from '#analysis/paths/answerWords.ts'
 
 test('a margin is never rounded up, and its range never inward', () => {
   expect(marginWords(5.9)).toBe('+5 dB')
@@ -26,6 +33,8 @@ test('a share that is there is never nothing, and one that is not all never all'
 test('limits and gains read as the trade writes them', () => {
   expect(limitWords({ kind: 'NC', index: 25 })).toBe('NC-25')
   expect(limitWords({ kind: 'dBA', levelDb: 35.5 })).toBe('35.5 dBA')
+  expect(heldWords({ limit: { kind: 'NC', index: 25 }, hasBeat: true })).toBe('NC-25 less 5 dB for beat')
+  expect(heldWords({ limit: { kind: 'NC', index: 25 }, hasBeat: false })).toBe('NC-25')
   expect(gainWords(4.31)).toBe('+4.3 dB')
   expect(gainWords(-1)).toBe('−1 dB')
   expect(gainWords(0.01)).toBe('under 0.1 dB')

@@ -1,5 +1,12 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
-import { decidingWords, limitWords, marginRange, marginWords, notInMargin } from '#analysis/paths/answerWords.ts'
+import {
+  decidingWords,
+  heldWords,
+  limitWords,
+  marginRange,
+  marginWords,
+  notInMargin,
+} from '#analysis/paths/answerWords.ts'
 import { ChoiceField } from '#ui/fields/ChoiceField.tsx'
 import { useHeard } from '#ui/panels/bench/paths/useHeard.ts'
 import { Verdict } from '#ui/panels/Verdict.tsx'
@@ -13,13 +20,13 @@ interface Props {
 /** Who is spoken of, the margin in words with its range, and the weakest path in a sentence. */
 export function AnswerHead({ answer, answers }: Props) {
   const { view } = useSession()
-  const { source } = useHeard(answer)
+  const { receiver, source } = useHeard(answer)
   const notIn = notInMargin(answer)
   const facts = [
     marginRange(answer),
     decidingWords(answer),
     source?.name ?? 'no source yet',
-    `limit ${limitWords(answer.limit)}`,
+    `limit ${receiver ? heldWords(receiver) : limitWords(answer.limit)}`,
   ]
   return (
     <div className="answer-head">

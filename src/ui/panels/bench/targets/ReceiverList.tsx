@@ -1,5 +1,5 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
-import { limitWords, marginRange, marginWords } from '#analysis/paths/answerWords.ts'
+import { heldWords, marginRange, marginWords } from '#analysis/paths/answerWords.ts'
 import { deleteReceiver } from '#state/commands/targets.ts'
 import { useAnswers } from '#ui/answers.ts'
 import { Heads, NothingYet } from '#ui/panels/bench/tables/rows.tsx'
@@ -28,13 +28,13 @@ export function ReceiverList({ pickedId, onPick }: Props) {
           <caption className="visually-hidden">Receivers</caption>
           <Heads heads={['Receiver', 'Margin']} />
           <tbody>
-            {receivers.map(({ id, name, source, limit }) => (
+            {receivers.map(({ id, name, source, limit, hasBeat }) => (
               <ReceiverRow
                 key={id}
                 id={id}
                 name={name}
                 sourceId={source}
-                limit={limitWords(limit)}
+                limit={heldWords({ limit, hasBeat })}
                 answer={answers.find(({ receiverId }) => receiverId === id) ?? null}
                 isPicked={id === pickedId}
                 onPick={onPick}
