@@ -5,14 +5,19 @@ import { formatArea, formatLength, formatMass } from '#units/format.ts'
 import type { LengthUnit } from '#units/quantity.ts'
 
 /** Hang a second sealed door in the lining: +4.3 dB, takes no floor. */
-export function stepShort({ label, gainDb, areaLostM2, heightLostMm }: NextStep, units: LengthUnit): string {
+export function stepShort(step: NextStep, units: LengthUnit): string {
+  const { label, gainDb, gainLow95Db, areaLostM2, heightLostMm } = step
   const height = takes(heightLostMm, (size) => formatLength(size, units), 'height')
   return [
     `${label}: ${gainWords(gainDb)}`,
+    ...(gainLow95Db - gainDb >= MORE_DB ? [`${gainWords(gainLow95Db)} at the lower end`] : []),
     takes(areaLostM2, (size) => formatArea(size, units), 'floor'),
     ...(height === NO_HEIGHT ? [] : [height]),
   ].join(', ')
 }
+
+/** So much more at the lower end of the range is why a step is taken, and is told. @source our own choice */
+const MORE_DB = 0.5
 
 const NO_HEIGHT = 'takes no height'
 

@@ -20,6 +20,9 @@ test('a step says what it gains and takes in one line', () => {
   expect(stepShort({ ...STEP, areaLostM2: 0.54, heightLostMm: 36 }, 'mm')).toMatch(
     /: \+4\.3 dB, takes 0\.54 m² of floor, takes 36 mm of height$/,
   )
+  expect(stepShort({ ...STEP, gainDb: 0.02, gainLow95Db: 3.9 }, 'mm')).toContain(
+    ': under 0.1 dB, +3.9 dB at the lower end, takes no floor',
+  )
   expect(stepShort({ ...STEP, areaLostM2: -0.76 }, 'mm')).toContain('gives back 0.76 m² of floor')
 })
 
