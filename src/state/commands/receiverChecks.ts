@@ -49,17 +49,24 @@ function roomRefusal(name: string, place: Extract<ReceiverPlace, { kind: 'room' 
     const message = `"${name}": the volume of its room has to be more than 0 m³; the former one was kept.`
     return { code: 'no-volume', message }
   }
+  if (volumeM3 > MOST_VOLUME) return tooMuch(`"${name}": the volume of its room`, 'm³')
   if (absorptionM2 !== null && !isAmount(absorptionM2)) {
     const message = `"${name}": its absorption has to be more than 0 m², for no room absorbs nothing; the former one was kept.`
     return { code: 'no-absorption', message }
   }
+  if (absorptionM2 !== null && absorptionM2 > MOST_VOLUME) return tooMuch(`"${name}": its absorption`, 'm²')
   if (furnishing !== 'typed' || absorptionM2 !== null) return null
   const message = `"${name}": its absorption is to be typed and is missing; type it, or say that the room is furnished or bare.`
   return { code: 'absorption-missing', message }
 }
 
 function isAmount(value: number): boolean {
-  return Number.isFinite(value) && value > 0 && value <= MOST_VOLUME
+  return Number.isFinite(value) && value > 0
+}
+
+function tooMuch(what: string, unit: string): Refusal {
+  const message = `${what} has to be at most ${MOST_VOLUME} ${unit}; check its unit. The former one was kept.`
+  return { code: 'too-much', message }
 }
 
 function distanceRefusal(what: string, distanceMm: Millimetres): Refusal | null {

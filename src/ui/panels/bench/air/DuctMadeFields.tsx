@@ -114,6 +114,7 @@ function SilencerFields({ name, of, silencer, change }: SilencerProps) {
           name={`${name}-insertion`}
           legend={`Insertion loss by octave, dB, ${of}`}
           what="an insertion loss"
+          example={15}
           values={silencer.insertionLossDb}
           onCommit={(insertionLossDb) => change({ silencer: { ...silencer, insertionLossDb } })}
         />

@@ -50,6 +50,7 @@ export function AddMeasured({ receiver }: { readonly receiver: Receiver }) {
         name={`${receiver.id}-measured-new`}
         legend="Level difference by octave, dB"
         what="a level difference"
+        example={35}
         values={values}
         onCommit={(typed) => {
           setDraft(typed)

@@ -53,6 +53,7 @@ function MeasuredSet({ receiver, measured }: { readonly receiver: Receiver; read
         name={id}
         legend={`Level difference by octave, dB, ${name}`}
         what="a level difference"
+        example={35}
         values={differenceDb}
         onCommit={(values) => change({ differenceDb: values })}
       />

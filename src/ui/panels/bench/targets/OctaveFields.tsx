@@ -9,13 +9,15 @@ interface Props {
   readonly legend: string
   /** What one value is, as a sentence begins: "a level". */
   readonly what: string
+  /** A value such as one has, for whoever typed none; that of a level unless said. */
+  readonly example?: number
   readonly values: OctaveValues
   /** A sentence when the values were refused, null when they were taken. */
   readonly onCommit: (values: OctaveValues) => string | null
 }
 
 /** One value an octave, each in a field of its own; or all of them in one line, as a meter or a table gives them. */
-export function OctaveFields({ name, legend, what, values, onCommit }: Props) {
+export function OctaveFields({ name, legend, what, example = 95, values, onCommit }: Props) {
   const kept = useKept()
   return (
     <fieldset className="octave-fields">
@@ -29,7 +31,7 @@ export function OctaveFields({ name, legend, what, values, onCommit }: Props) {
             of={`Hz, ${legend}`}
             unit="dB"
             what={`At ${key} Hz ${what}`}
-            example={95}
+            example={example}
             value={values[key]}
             canBeEmpty
             onCommit={(value) => onCommit({ ...values, [key]: value })}
