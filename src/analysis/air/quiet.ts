@@ -1,4 +1,5 @@
 import table from '#analysis/data/air.json' with { type: 'json' }
+import { named } from '#analysis/paths/names.ts'
 import type { Duct, Room } from '#analysis/room.ts'
 import type { Limit, Receiver } from '#analysis/target.ts'
 
@@ -27,7 +28,9 @@ export function ductLimit(duct: Duct, room: Room, receivers: readonly Receiver[]
 function strictest(receivers: readonly Receiver[]): AirLimit | null {
   return receivers.reduce<AirLimit | null>((least, { name, limit }) => {
     const nc = curveIndex(limit)
-    return nc === null || (least && least.nc <= nc) ? least : { nc, words: `${limit.kind}-${nc}, set for ${name}` }
+    return nc === null || (least && least.nc <= nc)
+      ? least
+      : { nc, words: `${limit.kind}-${nc}, set for ${named(name)}` }
   }, null)
 }
 

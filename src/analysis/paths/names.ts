@@ -10,14 +10,16 @@ const COMMON = new Set(
   ].flatMap((line) => line.split(' ')),
 )
 
+/** Words that begin what already reads on within a sentence: "the gap round Wall 2", "what goes round Wall 2". */
+const GOES_ON = new Set(['the', 'this', 'what'])
+
 /**
  * A name within a sentence: "the side door", "the ceiling"; a name that may be somebody's own, or is numbered like
  * Wall 2, stays as it was written.
  */
 export function named(name: string): string {
   const [first = ''] = name.split(/\s/)
-  if (first.toLowerCase() === 'the') return `the${name.slice(3)}`
-  if (first.toLowerCase() === 'this') return `this${name.slice(4)}`
+  if (GOES_ON.has(first.toLowerCase())) return `${first.toLowerCase()}${name.slice(first.length)}`
   const word = first.toLowerCase().replace(/['’]s?$|s['’]$|,$/, '')
   if (!isCommon(word, first) || /\d\s*$/.test(name)) return name
   return `the ${first.charAt(0).toLowerCase()}${name.slice(1)}`

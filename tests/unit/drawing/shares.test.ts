@@ -68,7 +68,7 @@ describe('what a plan shows of an answer', () => {
     ])
     expect(shares.rest).toBeCloseTo(0.04, 9)
     expect(shareKey(shares, [])).toBe(
-      'Bedroom: shares of what is heard there at 125 Hz, each wall and opening with its gaps and seals; beside these 36 % the ceiling, 20 % What runs along Wall 1, 4.0 % all else.',
+      'Bedroom: shares of what is heard there at 125 Hz, each wall and opening with its gaps and seals; beside these 36 % the ceiling, 20 % what runs along Wall 1, 4.0 % all else.',
     )
   })
 

@@ -91,7 +91,7 @@ describe('a duct for it', () => {
     const sentence = notesOf(narrow, receivers).find(({ code }) => code === 'air-fast')?.text
     // NC-20: 300 ft/min at a supply grille = 1.52 m/s; 26.3 L/s through it is 148 mm across.
     expect(air.limitMS).toBeCloseTo(1.524, 3)
-    expect(sentence).toContain('faster than 1.5 m/s (300 ft/min) for NC-20, set for This room')
+    expect(sentence).toContain('faster than 1.5 m/s (300 ft/min) for NC-20, set for this room')
     expect(sentence).toContain('a round duct of 150 mm (5 7/8") would be slow enough')
     const enough = { ...narrow, widthMm: 150, heightMm: 150 }
     const then = ductAir(enough, withDucts(enough), NEED, receivers)
@@ -121,13 +121,13 @@ describe('how quiet moving air has to be', () => {
   it('is as the room itself asks, the strictest first, else as music rooms do', () => {
     expect(roomLimit(HALL, [])).toEqual({ nc: 25, words: 'NC-25, taken for a music room (own choice)' })
     expect(roomLimit(HALL, [quiet(30), quiet(20), aReceiver({ room: HALL.id })]).nc).toBe(20)
-    expect(roomLimit(HALL, [quiet(20, 'NR')]).words).toBe('NR-20, set for This room')
+    expect(roomLimit(HALL, [quiet(20, 'NR')]).words).toBe('NR-20, set for this room')
     expect(roomLimit(HALL, [{ ...quiet(20), limit: { kind: 'dBA', levelDb: 30 } }]).nc).toBe(25)
   })
 
   it('is the stricter one where the duct ends in a quieter room', () => {
     const bedroom = aReceiver({ id: 'bed', room: HALL.id, limit: { kind: 'NC', index: 15 } })
-    expect(ductLimit(aDuct({ leadsTo: ['bed'] }), HALL, [bedroom]).words).toBe('NC-15, set for Bedroom')
+    expect(ductLimit(aDuct({ leadsTo: ['bed'] }), HALL, [bedroom]).words).toBe('NC-15, set for the bedroom')
     expect(ductLimit(aDuct(), HALL, [bedroom]).nc).toBe(25)
   })
 })
