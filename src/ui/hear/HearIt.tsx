@@ -16,6 +16,7 @@ import {
 import { PlayButton } from '#ui/hear/PlayButton.tsx'
 import { canPlay } from '#ui/hear/player.ts'
 import { type Hearing, useHearing } from '#ui/hear/useHearing.ts'
+import { useKeepsKeyboard } from '#ui/useKeepsKeyboard.ts'
 import { fixed } from '#units/format.ts'
 
 interface Props {
@@ -27,9 +28,10 @@ interface Props {
 /** What a receiver hears, as sound: made by code, played only on a press. */
 export function HearIt(props: Props) {
   const title = useId()
+  const place = useKeepsKeyboard<HTMLElement>()
   const why = canPlay() ? whyNotHeard(props.answer, props.source) : NO_SOUND
   return (
-    <section className="hear" aria-labelledby={title}>
+    <section ref={place} tabIndex={-1} className="hear" aria-labelledby={title}>
       <h3 id={title}>Hear it</h3>
       {why === null ? <Hear {...props} /> : <p className="bench-said">{why}</p>}
     </section>

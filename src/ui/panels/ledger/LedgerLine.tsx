@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { useKeepsKeyboard } from '#ui/useKeepsKeyboard.ts'
 
 interface Props {
   readonly name: string
@@ -22,8 +23,18 @@ export function LedgerLine({ below, ...line }: Props) {
   return (
     <>
       <FoldedLine {...line} />
-      {below && <div className="ledger-below">{below}</div>}
+      {below && <Below>{below}</Below>}
     </>
+  )
+}
+
+/** A verb that goes when it is pressed leaves the keyboard here. */
+function Below({ children }: { readonly children: ReactNode }) {
+  const place = useKeepsKeyboard<HTMLDivElement>()
+  return (
+    <div ref={place} tabIndex={-1} className="ledger-below">
+      {children}
+    </div>
   )
 }
 

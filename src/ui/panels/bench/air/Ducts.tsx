@@ -6,6 +6,7 @@ import { usualDuct } from '#state/usualAir.ts'
 import { DuctCard } from '#ui/panels/bench/air/DuctCard.tsx'
 import { NothingYet, TableVerbs } from '#ui/panels/bench/tables/rows.tsx'
 import { useRoom, useSession, useShownProject } from '#ui/session.ts'
+import { useKeepsKeyboard } from '#ui/useKeepsKeyboard.ts'
 
 const VERBS: readonly { readonly purpose: Duct['purpose']; readonly text: string }[] = [
   { purpose: 'supply', text: 'Add a supply duct' },
@@ -18,10 +19,11 @@ export function Ducts({ result }: { readonly result: SchemeResult }) {
   const { document } = useSession()
   const room = useRoom()
   const { units } = useShownProject()
+  const place = useKeepsKeyboard<HTMLElement>('.table-verbs button')
   const need = airNeed(room, result)
   const ducts = room.ducts ?? []
   return (
-    <section className="air-part" aria-label="Ducts">
+    <section ref={place} tabIndex={-1} className="air-part" aria-label="Ducts">
       <h3>Ducts</h3>
       <TableVerbs label="Add to the ducts">
         {VERBS.map(({ purpose, text }) => (

@@ -12,14 +12,16 @@ import { Heads } from '#ui/panels/bench/tables/rows.tsx'
 import { useKept } from '#ui/panels/bench/targets/useKept.ts'
 import { useRecordedScheme, useRun } from '#ui/panels/bench/useBench.ts'
 import { useRoom, useShownProject } from '#ui/session.ts'
+import { useKeepsKeyboard } from '#ui/useKeepsKeyboard.ts'
 
 const HEADS = ['Surface', 'Gap at its edges', 'Its width', 'Caps it at 500 Hz', 'Holes right through']
 
 /** Where each surface lets air through: the gap at its edges and holes, and what each does. */
 export function LeakTable({ result }: { readonly result: SchemeResult }) {
   const scheme = useRecordedScheme()
+  const place = useKeepsKeyboard<HTMLElement>('.row-verbs button')
   return (
-    <section className="air-part" aria-label="Leaks by surface">
+    <section ref={place} tabIndex={-1} className="air-part" aria-label="Leaks by surface">
       <h3>Leaks by surface</h3>
       <table className="figures cards wide-table leak-table">
         <caption>In {scheme.name} alone. A gap or hole of a stated size is counted as open right through.</caption>

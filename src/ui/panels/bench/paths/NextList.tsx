@@ -6,6 +6,7 @@ import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
 import { sharedSentences, stepCosts } from '#ui/panels/stepWords.ts'
 import { useShownProject } from '#ui/session.ts'
+import { useKeepsKeyboard } from '#ui/useKeepsKeyboard.ts'
 import { useNextSteps } from '#ui/useNextSteps.ts'
 import { type StepVerbs, useStepVerbs } from '#ui/useStepVerbs.ts'
 
@@ -13,8 +14,9 @@ import { type StepVerbs, useStepVerbs } from '#ui/useStepVerbs.ts'
 export function NextList({ answer }: { readonly answer: ReceiverAnswer }) {
   const { steps, isSlow } = useNextSteps(answer.receiverId)
   const verbs = useStepVerbs(answer.receiverId)
+  const place = useKeepsKeyboard<HTMLElement>()
   return (
-    <section className="paths-next" aria-label="What next">
+    <section ref={place} tabIndex={-1} className="paths-next" aria-label="What next">
       <h3>What next</h3>
       {steps === null && isSlow && (
         <p className="bench-said" role="status">

@@ -94,10 +94,10 @@ export function ThingRow({ thing, name, columns, under, says, canDelete = true, 
     if (isPicked) row.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
   }, [isPicked])
   useEffect(() => {
-    const bench = row.current?.closest('.bench')
+    const place = row.current?.closest('section')
     // A deleted row takes its verb with it: the keyboard goes on from what can be added.
     return () => {
-      if (document.activeElement === document.body) bench?.querySelector<HTMLElement>('.table-verbs button')?.focus()
+      if (document.activeElement === document.body) place?.querySelector<HTMLElement>('.table-verbs button')?.focus()
     }
   }, [])
   return (

@@ -10,6 +10,7 @@ import { PlaceFields } from '#ui/panels/bench/targets/PlaceFields.tsx'
 import { TargetAnswer } from '#ui/panels/bench/targets/TargetAnswer.tsx'
 import { ThroughFields } from '#ui/panels/bench/targets/ThroughFields.tsx'
 import { useRun } from '#ui/panels/bench/useBench.ts'
+import { useKeepsKeyboard } from '#ui/useKeepsKeyboard.ts'
 
 /** What one part of the form needs. */
 export interface ReceiverProps {
@@ -52,8 +53,9 @@ export function ReceiverForm({ receiver }: { readonly receiver: Receiver }) {
 }
 
 function Group({ legend, children }: { readonly legend: string; readonly children: ReactNode }) {
+  const place = useKeepsKeyboard<HTMLFieldSetElement>()
   return (
-    <fieldset className="target-group">
+    <fieldset ref={place} tabIndex={-1} className="target-group">
       <legend>{legend}</legend>
       {children}
     </fieldset>
