@@ -38,6 +38,7 @@ export function OwnDistance({ receiver, part, label, onSet }: Props) {
         id={id}
         name={name}
         type="text"
+        inputMode="text"
         autoComplete="off"
         spellCheck={false}
         className="field-input field-compact"
