@@ -33,6 +33,10 @@ export function LevelChart({ width, height, name, levels }: Props) {
     const across = event.clientX - event.currentTarget.getBoundingClientRect().left
     setRead(nearestOctave(scales, across))
   }
+  // A finger leaves the glass whenever it is lifted: what it pointed at stays read.
+  const leave = (event: PointerEvent) => {
+    if (event.pointerType === 'mouse') setRead(null)
+  }
   const press = (event: KeyboardEvent) => {
     const next = octaveAfter(shown, event.key)
     if (next === null) return
@@ -53,7 +57,7 @@ export function LevelChart({ width, height, name, levels }: Props) {
         aria-valuetext={words}
         onPointerMove={point}
         onPointerDown={point}
-        onPointerLeave={() => setRead(null)}
+        onPointerLeave={leave}
         onKeyDown={press}
       >
         <svg
