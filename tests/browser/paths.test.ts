@@ -150,7 +150,7 @@ describe('the answer on the page', () => {
 
   it('names the weakest path in a sentence, in bars and in a table, at the octave that decides and overall', async () => {
     await openGarage({ type: 'door-hollow-core', seal: 'worn' })
-    const shares = hands.bench.getByRole('region', { name: 'Who carries it' }).getByRole('row')
+    const shares = hands.bench.getByRole('region', { name: 'What carries it' }).getByRole('row')
     const weakest = (await shares.nth(1).innerText()).trim()
     const name = weakest.split(/\s{2,}|\t|\n/)[0] ?? ''
     expect((await bench()).toLowerCase()).toContain(`the ${name.toLowerCase()} carries`)
@@ -162,7 +162,10 @@ describe('the answer on the page', () => {
     const all = (await rows.allInnerTexts()).slice(1)
     expect(all.length).toBeGreaterThan(4)
     for (const row of all) expect(row).toMatch(/calculated|published|assumed|typed/)
-    await hands.bench.getByRole('region', { name: 'Who carries it' }).getByRole('button', { name, exact: true }).click()
+    await hands.bench
+      .getByRole('region', { name: 'What carries it' })
+      .getByRole('button', { name, exact: true })
+      .click()
     await expect.poll(bench).not.toContain('What next')
   })
 

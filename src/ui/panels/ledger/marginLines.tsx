@@ -23,7 +23,7 @@ import { SurfaceRatings } from '#ui/panels/ledger/quietLines.tsx'
 import type { LineProps } from '#ui/panels/ledger/spaceLines.tsx'
 import { TryNext } from '#ui/panels/ledger/TryNext.tsx'
 import { Verdict } from '#ui/panels/Verdict.tsx'
-import { signed } from '#ui/panels/words.ts'
+import { listOf, signed } from '#ui/panels/words.ts'
 import { useSession, useShownProject } from '#ui/session.ts'
 
 export interface AnswerProps extends Pick<LineProps, 'cause' | 'result'> {
@@ -93,7 +93,7 @@ function Beneath({ answer, others }: BeneathProps) {
           onClick={() => view.setState({ receiverId: other.receiverId })}
         >
           <span>{other.name}</span>
-          <span>{other.marginDb === null ? `Not known: ${other.sentence}` : marginInTable(other)}</span>
+          <span>{other.marginDb === null ? unknownShort(other) : marginInTable(other)}</span>
           {other.marginDb !== null && (
             <span>
               <Verdict answer={other} />
@@ -103,6 +103,11 @@ function Beneath({ answer, others }: BeneathProps) {
       ))}
     </>
   )
+}
+
+/** Not known: Side door and Back window; what is missing otherwise in its sentence. */
+function unknownShort({ unknown, sentence }: ReceiverAnswer): string {
+  return `Not known: ${unknown.length > 0 ? listOf(unknown.map(({ label }) => label)) : sentence}`
 }
 
 /** The path to work on, and the best step to take next. */

@@ -50,8 +50,13 @@ export function AnswerHead({ answer, answers }: Props) {
         <span className="answer-facts">{facts.filter((fact) => fact !== null).join(' · ')}</span>
       </p>
       <p className="answer-sentence">
-        {answer.sentence} {notIn !== null && <span className="answer-not-in">{notIn}</span>}
+        {sentenceOf(answer)} {notIn !== null && <span className="answer-not-in">{notIn}</span>}
       </p>
     </div>
   )
+}
+
+/** What is missing of the ways themselves stands in a list of its own, with the way there. */
+function sentenceOf({ sentence, unknown }: ReceiverAnswer): string {
+  return unknown.reduce((text, { why }) => text.replace(why, ''), sentence).trim()
 }

@@ -4,7 +4,6 @@ import { gainWords, PATH_KIND_WORDS, shareWords } from '#analysis/paths/answerWo
 import { ShareBar, type ShareOf, shareOf, sortedShares } from '#ui/charts/ShareBars.tsx'
 import { useShowPath } from '#ui/panels/bench/paths/useShowPath.ts'
 import { Tabs } from '#ui/panels/bench/Tabs.tsx'
-import type { Hertz } from '#units/quantity.ts'
 
 /** Every path as a bar by what it carries, at the octave that decides or of everything. */
 export function Shares({ answer }: { readonly answer: ReceiverAnswer }) {
@@ -13,21 +12,24 @@ export function Shares({ answer }: { readonly answer: ReceiverAnswer }) {
   const of = picked ?? (isOverall ? 'overall' : 'deciding')
   const { shown, rest } = sortedShares(answer.paths, of)
   if (answer.paths.length === 0) return null
-  const deciding = bandText(answer.worstBandHz ?? answer.dominantBandHz)
+  const hz = answer.worstBandHz ?? answer.dominantBandHz
+  const deciding = hz === null ? 'Overall' : `At ${hz} Hz`
   const overall = isOverall ? `In ${answer.limit.kind}` : 'Overall'
   return (
-    <section className="paths-shares" aria-label="Who carries it">
+    <section className="paths-shares" aria-label="What carries it">
       <div className="paths-part-head">
         <h3>What carries it</h3>
-        <Tabs<ShareOf>
-          label="Share"
-          views={[
-            { id: 'deciding', text: deciding },
-            { id: 'overall', text: overall },
-          ]}
-          current={of}
-          onChoose={setPicked}
-        />
+        {hz !== null && (
+          <Tabs<ShareOf>
+            label="Share"
+            views={[
+              { id: 'deciding', text: deciding },
+              { id: 'overall', text: overall },
+            ]}
+            current={of}
+            onChoose={setPicked}
+          />
+        )}
       </div>
       <table className="share-rows">
         <caption className="visually-hidden">Share of every path: {of === 'deciding' ? deciding : overall}</caption>
@@ -57,10 +59,6 @@ export function Shares({ answer }: { readonly answer: ReceiverAnswer }) {
       </table>
     </section>
   )
-}
-
-function bandText(hz: Hertz | null): string {
-  return hz === null ? 'Deciding octave' : `At ${hz} Hz`
 }
 
 function ShareRow({ share, of }: { readonly share: PathShare; readonly of: ShareOf }) {
