@@ -6,7 +6,7 @@ const COMMON = new Set(
     'door window vent hatch opening gap seals duct supply return extract exhaust inlet outlet grille silencer hole cable pipe',
     'bedroom living dining kitchen bathroom hall landing study nursery lounge office shop flat house room rooms garden yard',
     'street pavement terrace balcony neighbour neighbours neighbor neighbors child childs children childrens parents nearest',
-    'next upstairs downstairs control cinema studio booth practice spare guest master point receiver boundary property',
+    'laundry utility library playroom gym workshop next upstairs downstairs control cinema studio booth practice spare guest master point receiver boundary property',
   ].flatMap((line) => line.split(' ')),
 )
 
@@ -29,7 +29,12 @@ function isCommon(word: string, first: string): boolean {
   return word === 'ceiling' || word === 'floor' || COMMON.has(word) || COMMON.has(first.toLowerCase())
 }
 
-/** The same at the head of a sentence. */
+/** The same before its verb: "the bedroom window, not noticed, hears". */
+export function beforeVerb(name: string): string {
+  return name.includes(',') ? `${named(name)},` : named(name)
+}
+
+/** A name within a sentence, at its head. */
 export function headed(name: string): string {
   const text = named(name)
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`

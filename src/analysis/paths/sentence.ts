@@ -1,6 +1,7 @@
 import { OCTAVES_HZ } from '#acoustics/bands.ts'
 import type { PathShare } from '#analysis/paths/answer.ts'
-import { headed, listed, named } from '#analysis/paths/names.ts'
+import { judgedLimit } from '#analysis/paths/limits.ts'
+import { beforeVerb, headed, listed, named } from '#analysis/paths/names.ts'
 import type { SurfaceResult } from '#analysis/results.ts'
 import type { Receiver } from '#analysis/target.ts'
 
@@ -23,11 +24,35 @@ export function weakestWords(
   const { limit } = receiver
   const isOverall = 'levelDb' in limit
   const share = (one: PathShare) => (isOverall ? one.share : one.shareAtWorstBand)
-  const hears = `what ${named(receiver.name)} hears${whereWords(decides, isOverall ? limit.kind : null)}`
+  const hears = `what ${beforeVerb(receiver.name)} hears${whereWords(decides, isOverall ? limit.kind : null)}`
   const carries = `${headed(weakest.path.label)} carries ${percentWords(share(weakest))} of ${hears}`
   const surfaceShare = shares.filter(({ path }) => isOfSurface(path.kind)).reduce((sum, one) => sum + share(one), 0)
-  const lighter = isOfSurface(weakest.path.kind) || surfaceShare >= LIGHTER_BELOW ? '' : lighterWords(shares, surfaces)
+  const isNeeded =
+    isOfSurface(weakest.path.kind) || surfaceShare >= LIGHTER_BELOW || decidesWhenLighter(receiver, shares)
+  const lighter = isNeeded ? '' : lighterWords(shares, surfaces)
   return `${carries}${lighter}.`
+}
+
+/** What is left of a margin counts as the same so far. @source own choice */
+const SAME_DB = 0.5
+
+/**
+ * True where some other octave of a curve would become the tightest if the surfaces let through twice as much: what they
+ * do at the deciding octave alone does not say that they are better than they need be.
+ */
+function decidesWhenLighter(receiver: Receiver, shares: readonly PathShare[]): boolean {
+  const judged = judgedLimit(receiver)
+  if (judged.kind === 'overall') return false
+  const marginAt = (octave: number, surfacesTimes: number): number => {
+    const energies = shares.map(({ path, levelsDb }) => {
+      const level = levelsDb[octave] ?? null
+      return level === null ? 0 : (isOfSurface(path.kind) ? surfacesTimes : 1) * 10 ** (level / 10)
+    })
+    return judged.limitDb[octave]! - 10 * Math.log10(energies.reduce((sum, energy) => sum + energy, 0))
+  }
+  const tightest = (surfacesTimes: number) =>
+    Math.min(...OCTAVES_HZ.map((_, octave) => marginAt(octave, surfacesTimes)))
+  return tightest(2) < tightest(1) - SAME_DB
 }
 
 /** What goes round counts with the surfaces: it is told along them. */

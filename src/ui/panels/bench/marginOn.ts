@@ -1,6 +1,7 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import type { AnswerInput } from '#analysis/paths/answerReceivers.ts'
 import { notInMargin } from '#analysis/paths/answerWords.ts'
+import { headed } from '#analysis/paths/names.ts'
 import { marginWith } from '#analysis/paths/next/margins.ts'
 import { choiceFor } from '#analysis/scheme.ts'
 import type { BenchSurface, Candidate, Quiet } from '#ui/panels/bench/candidates.ts'
@@ -32,7 +33,7 @@ export function marginOn(
   const ids = surfaces.map(({ facts }) => facts.id)
   if (!carriesAny(answer, ids)) {
     const names = listOf(surfaces.map(({ label }) => label))
-    const why = `${answer.name} hears nothing by way of ${names}, so no margin depends on what is built there; the ruler shows STC.`
+    const why = `${headed(answer.name)}${answer.name.includes(',') ? ',' : ''} hears nothing by way of ${names}, so no margin depends on what is built there; the ruler shows STC.`
     return { kind: 'not-known', why }
   }
   const margins = new Map<string, Quiet>()

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { headed, listed, named } from '#analysis/paths/names.ts'
+import { beforeVerb, headed, listed, named } from '#analysis/paths/names.ts'
 import { aCurve, answerTo } from '../../../support/paths.ts'
 
 describe('a name within a sentence', () => {
@@ -13,7 +13,8 @@ describe('a name within a sentence', () => {
     ['Anna’s room', 'Anna’s room'],
     ['The shed', 'the shed'],
     ['Door 3', 'Door 3'],
-    ['What runs along the ceiling', 'What runs along the ceiling'],
+    ['What runs along the ceiling', 'what runs along the ceiling'],
+    ['Laundry', 'the laundry'],
   ])('%s: %s', (name, text) => {
     expect(named(name)).toBe(text)
   })
@@ -21,6 +22,8 @@ describe('a name within a sentence', () => {
   it('begins a sentence with a capital', () => {
     expect(headed('Side door')).toBe('The side door')
     expect(listed(['a', 'b', 'c'])).toBe('a, b and c')
+    expect(beforeVerb('Bedroom window, not noticed')).toBe('the bedroom window, not noticed,')
+    expect(beforeVerb('Bedroom')).toBe('the bedroom')
   })
 })
 

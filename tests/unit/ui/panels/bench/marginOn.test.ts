@@ -54,7 +54,10 @@ describe('the margin on a surface', () => {
 
   test('says in a sentence that nothing is heard by way of a surface, unless sound runs along it', () => {
     const far = marginsOn('wall-3').on
-    expect(far).toEqual({ kind: 'not-known', why: expect.stringMatching(/^Bedroom hears nothing by way of Wall 3,/) })
+    expect(far).toEqual({
+      kind: 'not-known',
+      why: expect.stringMatching(/^The bedroom hears nothing by way of Wall 3,/),
+    })
     expect(marginsOn('wall-2', { receiver: { junction: 'continuous-joists' } }).on.kind).toBe('known')
   })
 
