@@ -56,6 +56,9 @@ const anyPlace: fc.Arbitrary<ReceiverPlace> = fc.constantFrom<ReceiverPlace>(
   { kind: 'this-room' },
 )
 
+/** The room itself, through all of its walls. */
+const INSIDE: Partial<Receiver> = { place: { kind: 'this-room' }, through: WALLS.map((surface) => ({ surface })) }
+
 const anyReceiver: fc.Arbitrary<Receiver> = fc
   .record({
     place: anyPlace,
@@ -132,6 +135,24 @@ describe('next steps', () => {
           expect(Math.min(step.gainDb, step.gainLow95Db)).toBeGreaterThanOrEqual(0)
           expect(step.gainLow95Db).toBeLessThanOrEqual(steps[k - 1]?.gainLow95Db ?? Number.POSITIVE_INFINITY)
         })
+      }),
+      RUNS,
+    )
+  })
+
+  test('weaken a path, and do not only make the room larger that swallows the sound', () => {
+    fc.assert(
+      fc.property(anyInput, (one) => {
+        const input = { ...one, sources: [aSource({ place: 'facade' })], receivers: [aReceiver(INSIDE)] }
+        const before = answerReceivers(input)[0]!
+        for (const step of nextSteps(input, 'receiver-1')) {
+          const { result } = changedBy(input, step)
+          const sameRoom = { ...result, ledger: input.result.ledger }
+          const scheme = withChange(input.scheme, step.change)
+          const after = answerReceivers({ ...input, scheme, result: sameRoom })[0]!
+          const gains = [after.marginDb! - before.marginDb!, after.marginLow95Db! - before.marginLow95Db!]
+          expect(Math.max(...gains)).toBeGreaterThanOrEqual(0.05)
+        }
       }),
       RUNS,
     )

@@ -52,7 +52,9 @@ export function trierFor(input: AnswerInput, receiver: Receiver, now: Margin): T
     quickly: once((trial) => {
       const tried = tryQuickly(input, receiver, trial.change)
       const gain = gainOver(tried.margin)
-      if (!gain || isUnbuildable(input, withChange(input.scheme, trial.change), tried.result)) return null
+      const byPaths = gainOver(tried.marginByPaths)
+      if (!gain || !byPaths || !isWorthIt(byPaths, QUICK_OFF_DB)) return null
+      if (isUnbuildable(input, withChange(input.scheme, trial.change), tried.result)) return null
       return { trial, ...gain, ...roughCosts(input.result, tried.result) }
     }),
     fully: once((trial) => {
