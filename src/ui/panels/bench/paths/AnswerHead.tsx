@@ -22,6 +22,7 @@ export function AnswerHead({ answer, answers }: Props) {
   const { view } = useSession()
   const { receiver, source } = useHeard(answer)
   const notIn = notInMargin(answer)
+  const sentence = sentenceOf(answer)
   const facts = [
     marginRange(answer),
     decidingWords(answer),
@@ -49,9 +50,11 @@ export function AnswerHead({ answer, answers }: Props) {
         )}
         <span className="answer-facts">{facts.filter((fact) => fact !== null).join(' · ')}</span>
       </p>
-      <p className="answer-sentence">
-        {sentenceOf(answer)} {notIn !== null && <span className="answer-not-in">{notIn}</span>}
-      </p>
+      {(sentence !== '' || notIn !== null) && (
+        <p className="answer-sentence">
+          {sentence} {notIn !== null && <span className="answer-not-in">{notIn}</span>}
+        </p>
+      )}
     </div>
   )
 }
