@@ -231,6 +231,9 @@ describe('the answer on the page', () => {
     await page.keyboard.press('Enter')
     await expect.poll(ledger).toContain(`with "${label.charAt(0).toLowerCase()}${label.slice(1)}"`)
     await expect.poll(margin).toBeGreaterThan(before)
+    // The step that was done is gone: the keyboard stays with those that are left, and what it came to is read aloud.
+    await expect.poll(() => focusedName(page)).toBe('What next')
+    expect(await hands.bench.getByRole('status').first().innerText()).toMatch(/^Bedroom window: [+−]?\d+ dB, likely/)
     await enter(page, /^Undo/)
     await expect.poll(margin).toBe(before)
     await expect.poll(floor).toBe(area)

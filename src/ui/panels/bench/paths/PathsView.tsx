@@ -1,4 +1,5 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
+import { marginInTable } from '#analysis/paths/answerWords.ts'
 import { useAnswers, useReceiverAnswer } from '#ui/answers.ts'
 import { NOTHING_SELECTED } from '#ui/canvas/selecting.ts'
 import { HearIt } from '#ui/hear/HearIt.tsx'
@@ -56,6 +57,9 @@ function Answer({ answer, answers }: Props) {
   return (
     <div className="bench-view paths-view">
       <AnswerHead answer={answer} answers={answers} />
+      <p className="visually-hidden" role="status">
+        {answer.name}: {marginInTable(answer)}, {answer.verdictWords}
+      </p>
       <UnknownPaths answer={answer} />
       <div className="paths-columns">
         <Shares answer={answer} />
