@@ -55,6 +55,9 @@ export function DepthRuler(props: Props) {
   )
 }
 
+/** px: the longest word that stands beside the axis, "margin", is not cut off on a phone. */
+const MEASURE_WIDTH = 43
+
 function Axes({ layout, unit, measure }: Props) {
   const { x, y, plot } = layout
   return (
@@ -71,7 +74,7 @@ function Axes({ layout, unit, measure }: Props) {
         <text
           key={words}
           className="chart-tick chart-soft"
-          x={plot.left - 34}
+          x={Math.max(plot.left - 34, MEASURE_WIDTH)}
           y={plot.top + 4 + 16 * line}
           textAnchor="end"
         >
