@@ -5,7 +5,7 @@ import type { Project } from '#project/project.ts'
 import type { Command, Refusal } from '#state/command.ts'
 import { ductMadeRefusal, ductRefusal } from '#state/commands/ductChecks.ts'
 import { changedEntry, editRoom, editScheme, idGiver, noThing } from '#state/commands/edit.ts'
-import { leaksRefusal } from '#state/commands/leakChecks.ts'
+import { ductTooLarge, leaksRefusal } from '#state/commands/leakChecks.ts'
 import { fail, ok, type Result } from '#units/result.ts'
 
 /** Says of a duct that goes out of the room. */
@@ -52,7 +52,8 @@ export function deleteDuct(roomId: string, id: string): Command {
 }
 
 function checkedDuct(project: Project, room: Room, duct: Duct): Result<Room, Refusal> {
-  const refused = ductRefusal(duct, project.units) ?? nowhere(project, room, duct)
+  const refused =
+    ductRefusal(duct, project.units) ?? nowhere(project, room, duct) ?? ductTooLarge(room, duct, project.units)
   return refused ? fail(refused) : ok(room)
 }
 

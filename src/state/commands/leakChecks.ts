@@ -1,5 +1,5 @@
 import { named } from '#analysis/paths/names.ts'
-import type { Room } from '#analysis/room.ts'
+import type { Duct, Room } from '#analysis/room.ts'
 import type { Hole, Leaks } from '#analysis/scheme.ts'
 import { outlineArea, perimeter } from '#geometry/outline.ts'
 import { MOST_HOLES } from '#project/limits.ts'
@@ -45,6 +45,17 @@ function largerThan(room: Room, surfaceId: string, { gapMm, holes }: Leaks, unit
   const largest = holes[open.indexOf(Math.max(...open))]
   const message = `"${largest?.name}": with it ${area(openM2)} would be open and all of ${label} is ${area(size.areaM2)}; type a smaller diameter, or fewer of them.`
   return { code: 'holes-too-large', message }
+}
+
+/** A refusal where a duct is as large as the surface it goes through. */
+export function ductTooLarge(room: Room, duct: Duct, units: LengthUnit): Refusal | null {
+  const size = sizeOf(room, duct.surface)
+  const round = duct.shape === 'round'
+  const clearM2 = (round ? (Math.PI / 4) * duct.widthMm ** 2 : duct.widthMm * duct.heightMm) / 1e6
+  if (size === null || clearM2 < size.areaM2) return null
+  const label = named(surfaceLabel(room, duct.surface))
+  const message = `"${duct.name}" would be ${formatArea(clearM2, units)} clear and all of ${label} is ${formatArea(size.areaM2, units)}; type a smaller ${round ? 'diameter' : 'width or height'}.`
+  return { code: 'duct-too-large', message }
 }
 
 /** Size of a surface as it was measured, its openings in it; null: how high it is was not. */

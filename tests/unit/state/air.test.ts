@@ -163,6 +163,12 @@ describe('what cannot be is refused with a sentence, and the document stays', ()
       '"Cable": with it 63.62 m² would be open and all of Wall 1 is 12.00 m²; type a smaller diameter, or fewer of them.',
     ],
     [
+      'a duct larger than the surface it goes through',
+      withDuct,
+      changeDuct('room-1', 'duct-1', { shape: 'round', widthMm: 20000, heightMm: 20000 }),
+      '"Supply" would be 314.16 m² clear and all of the ceiling is 20.00 m²; type a smaller diameter.',
+    ],
+    [
       'a gap larger than its ceiling',
       plain,
       setLeaks('scheme-1', 'ceiling-1', { gapMm: 5000, holes: [] }),

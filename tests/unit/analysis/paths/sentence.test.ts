@@ -44,6 +44,25 @@ describe('the weakest path', () => {
     expect(asked(35)).toMatch(/^The gap round Wall 1 carries 8\d % of what the bedroom hears at 4000 Hz\.$/)
   })
 
+  it('never says so where another octave would decide if the surfaces let through twice as much', () => {
+    const bass = (lossDb: number) =>
+      answerTo({
+        scheme: {
+          id: 's',
+          name: 'A',
+          choices: {},
+          airtightness: 'sealed',
+          leaks: { 'wall-1': { gapMm: 0.5, holes: [] } },
+        },
+        given: Object.fromEntries(
+          through.map(({ surface }) => [surface, { lossDb: aCurve([lossDb, 60, 60, 60, 60, 60, 60]) }]),
+        ),
+        receiver: { through },
+      }).sentence
+    expect(bass(9)).toMatch(/carries 99 % .* at 4000 Hz; the walls and the ceiling could all be lighter\.$/)
+    expect(bass(6)).toMatch(/carries 99 % .* at 4000 Hz\.$/)
+  })
+
   it('never says so of surfaces that are the weakest themselves', () => {
     expect(asked(10)).toMatch(/^The ceiling carries/)
     expect(asked(10)).not.toMatch(/lighter/)
