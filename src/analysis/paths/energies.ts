@@ -62,7 +62,12 @@ export function pathEnergy(path: Path, hearing: Hearing): PathEnergy {
   const heard = 10 ** (heardTerm(path, hearing) / 10)
   const { middle, high, low, thirds } = fractionsOf(path.lossDb, path.sdDb)
   const times = (fractions: readonly number[]) => fractions.map((fraction) => heard * fraction)
-  return { path, middle: times(middle), high: times(high), low: times(low), thirds: times(thirds) }
+  return { path, middle: times(middle), high: times(atMost(path, high)), low: times(low), thirds: times(thirds) }
+}
+
+/** Nothing lets more through than an open hole of its own size; of a leak that very size is what is uncertain. */
+function atMost({ kind }: Path, fractions: readonly number[]): readonly number[] {
+  return kind === 'leak' ? fractions : fractions.map((fraction) => Math.min(1, fraction))
 }
 
 /** Energies of several paths together, place by place; of none: nothing anywhere. */
