@@ -122,7 +122,7 @@ describe('the depth ruler by the margin', () => {
   it('says that nothing is heard by way of a surface, and shows STC there', async () => {
     await open('Wall 4')
     expect(await chosenText(against())).toBe('STC')
-    expect(await hands.bench.innerText()).toMatch(/The bedroom window, not noticed, hears nothing by way of Wall 4/)
+    expect(await hands.bench.innerText()).toMatch(/The bedroom window hears nothing by way of Wall 4/)
   })
 
   it('says why the margin is not known, and shows STC', async () => {
