@@ -9,6 +9,7 @@ import { useShownProject } from '#ui/session.ts'
 import { useKeepsKeyboard } from '#ui/useKeepsKeyboard.ts'
 import { useNextSteps } from '#ui/useNextSteps.ts'
 import { type StepVerbs, useStepVerbs } from '#ui/useStepVerbs.ts'
+import type { Decibels } from '#units/quantity.ts'
 
 /** The best single step for every path: what it gains, what it takes, and a press that does it. */
 export function NextList({ answer }: { readonly answer: ReceiverAnswer }) {
@@ -37,13 +38,18 @@ interface StepsProps {
 function Steps({ steps, verbs }: StepsProps) {
   const said = useAllCautions(useLedger().result).map(({ text }) => text)
   const { shared, own } = sharedSentences(steps, said)
+  const [worth, little] = apart(steps)
   return (
     <>
-      <ul className="next-steps">
-        {steps.map((step) => (
-          <Step key={step.pathId} step={step} cautions={own(step)} verbs={verbs} />
-        ))}
-      </ul>
+      <StepList steps={worth} own={own} verbs={verbs} />
+      {little.length > 0 && (
+        <details className="paths-more">
+          <summary className="paths-more-head">
+            {little.length} more, each under {LITTLE_DB} dB
+          </summary>
+          <StepList steps={little} own={own} verbs={verbs} />
+        </details>
+      )}
       {shared.length > 0 && (
         <>
           <h4>Before several of these</h4>
@@ -51,6 +57,31 @@ function Steps({ steps, verbs }: StepsProps) {
         </>
       )}
     </>
+  )
+}
+
+/** A step that gains less at either end is heard by nobody. @source own choice */
+const LITTLE_DB: Decibels = 0.5
+
+/** The steps worth a look, and those that gain little; where all gain little they are all there is to look at. */
+function apart(steps: readonly NextStep[]): readonly [readonly NextStep[], readonly NextStep[]] {
+  const isLittle = ({ gainDb, gainLow95Db }: NextStep) => Math.max(gainDb, gainLow95Db) < LITTLE_DB
+  const worth = steps.filter((step) => !isLittle(step))
+  return worth.length === 0 ? [steps, []] : [worth, steps.filter(isLittle)]
+}
+
+interface StepListProps extends StepsProps {
+  /** What has to be read before one step alone. */
+  readonly own: (step: NextStep) => readonly string[]
+}
+
+function StepList({ steps, own, verbs }: StepListProps) {
+  return (
+    <ul className="next-steps">
+      {steps.map((step) => (
+        <Step key={step.pathId} step={step} cautions={own(step)} verbs={verbs} />
+      ))}
+    </ul>
   )
 }
 
