@@ -34,6 +34,16 @@ describe('an assembly of one’s own', () => {
   const plain = (text: string) => text.replace(/\s+/g, ' ')
   const benchText = async () => plain(await hands.bench.innerText())
   const ledgerText = async () => plain(await hands.ledger.innerText())
+  /** With what to do next in it, which is worked out after the rest. */
+  const restedLedger = async () => {
+    let last = ''
+    for (;;) {
+      const now = await ledgerText()
+      if (now === last && !now.includes('Working out')) return now
+      last = now
+      await page.waitForTimeout(400)
+    }
+  }
   const figures = async () => plain(await hands.bench.locator('.build-figures').innerText())
   const curve = () => hands.bench.locator('.curve-shown').getAttribute('d')
   const layers = async () => (await hands.bench.locator('.layer-head').allInnerTexts()).map(plain)
@@ -168,11 +178,11 @@ describe('an assembly of one’s own', () => {
   })
 
   it('is used on the wall, undone and redone', async () => {
-    const before = await ledgerText()
+    const before = await restedLedger()
     await hands.press('Build your own', hands.bench)
     await hands.press('Use it on Wall 1', hands.bench)
-    await expect.poll(ledgerText).not.toBe(before)
-    const used = await ledgerText()
+    const used = await restedLedger()
+    expect(used).not.toBe(before)
     expect(
       (await projectOf()).schemes.flatMap(({ choices }) => Object.values(choices)).map(({ assembly }) => assembly),
     ).toContain('own-1')
@@ -185,7 +195,7 @@ describe('an assembly of one’s own', () => {
       )
       .toBe(false)
     await page.keyboard.press('ControlOrMeta+Shift+Z')
-    await expect.poll(ledgerText).toBe(used)
+    expect(await restedLedger()).toBe(used)
   })
 
   it('passes axe while it is built, in light and in dark', async () => {
