@@ -27,7 +27,7 @@ export interface NextStep {
   readonly addedMassKg: number
   /** Full sentences to read before it is built, life safety among them; they stand in full beside the step. */
   readonly cautions: readonly string[]
-  /** Full sentences on how it is built well: none of them on life safety that `cautions` or the scheme do not say. */
+  /** Full sentences on how it is built, fire and load among them; they are never folded away. */
   readonly minds: readonly string[]
 }
 

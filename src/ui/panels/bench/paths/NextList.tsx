@@ -1,6 +1,7 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { gainWords } from '#analysis/paths/answerWords.ts'
 import type { NextStep } from '#analysis/paths/nextSteps.ts'
+import { BuildNotes } from '#ui/panels/BuildNotes.tsx'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
 import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
@@ -119,16 +120,7 @@ function Step({ step, cautions, verbs }: StepProps) {
       </div>
       <p className="next-costs">{stepCosts(step, units)}</p>
       <Problems texts={cautions} />
-      {step.minds.length > 0 && (
-        <details className="paths-more next-minds">
-          <summary className="paths-more-head">While it is built</summary>
-          <ul className="bench-notes">
-            {step.minds.map((text) => (
-              <li key={text}>{text}</li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <BuildNotes texts={step.minds} />
     </li>
   )
 }
