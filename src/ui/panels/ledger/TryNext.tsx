@@ -1,5 +1,4 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
-import { BuildNotes } from '#ui/panels/BuildNotes.tsx'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
 import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
@@ -26,7 +25,6 @@ export function TryNext({ answer }: { readonly answer: ReceiverAnswer }) {
         </button>
       </p>
       <Problems texts={sharedSentences([step], said).own(step)} />
-      <BuildNotes texts={step.minds} />
     </>
   )
 }

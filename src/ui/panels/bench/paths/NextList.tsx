@@ -1,7 +1,7 @@
 import type { ReceiverAnswer } from '#analysis/paths/answer.ts'
 import { gainWords } from '#analysis/paths/answerWords.ts'
 import type { NextStep } from '#analysis/paths/nextSteps.ts'
-import { BuildNotes } from '#ui/panels/BuildNotes.tsx'
+import { BuildNotes } from '#ui/panels/bench/paths/BuildNotes.tsx'
 import { Problems } from '#ui/panels/bench/tables/rows.tsx'
 import { useAllCautions } from '#ui/panels/ledger/useAllCautions.ts'
 import { useLedger } from '#ui/panels/ledger/useLedger.ts'
